@@ -1,0 +1,2 @@
+/** Templates, compiled once; merged with an item they give its artwork: marks in item coordinates, by process. */
+package dev.quoin.art;

@@ -1,0 +1,2 @@
+/** Commands, printing, progress, exit status. The only package that prints. */
+package dev.quoin.cli;

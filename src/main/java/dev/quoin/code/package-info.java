@@ -1,0 +1,2 @@
+/** Bar codes and matrix codes as areas. */
+package dev.quoin.code;

@@ -1,0 +1,98 @@
+package dev.quoin.geometry;
+
+/** Finds the tight box around a path: the ends of its pieces, and where its curves turn. */
+final class BoundsVisitor implements PathVisitor {
+    private double minX = Double.POSITIVE_INFINITY;
+    private double minY = Double.POSITIVE_INFINITY;
+    private double maxX = Double.NEGATIVE_INFINITY;
+    private double maxY = Double.NEGATIVE_INFINITY;
+    private double x;
+    private double y;
+    private double startX;
+    private double startY;
+
+    Box box() {
+        return new Box(minX, minY, maxX, maxY);
+    }
+
+    @Override
+    public void moveTo(double toX, double toY) {
+        startX = toX;
+        startY = toY;
+        end(toX, toY);
+    }
+
+    @Override
+    public void lineTo(double toX, double toY) {
+        end(toX, toY);
+    }
+
+    @Override
+    public void quadTo(double cx, double cy, double toX, double toY) {
+        // A quadratic curve is the cubic with its control points at two thirds of the way.
+        cubicTo(
+                x + (cx - x) * 2 / 3,
+                y + (cy - y) * 2 / 3,
+                toX + (cx - toX) * 2 / 3,
+                toY + (cy - toY) * 2 / 3,
+                toX,
+                toY);
+    }
+
+    @Override
+    public void cubicTo(double c1x, double c1y, double c2x, double c2y, double toX, double toY) {
+        if (outside(c1x, c1y) || outside(c2x, c2y) || outside(toX, toY)) {
+            turns(x, c1x, c2x, toX, true);
+            turns(y, c1y, c2y, toY, false);
+        }
+        end(toX, toY);
+    }
+
+    @Override
+    public void close() {
+        x = startX;
+        y = startY;
+    }
+
+    private boolean outside(double px, double py) {
+        return px < minX || px > maxX || py < minY || py > maxY;
+    }
+
+    private void end(double toX, double toY) {
+        x = toX;
+        y = toY;
+        include(toX, true);
+        include(toY, false);
+    }
+
+    /** Includes the values where the derivative of one coordinate is zero: a t^2 + b t + c = 0, t inside (0, 1). */
+    private void turns(double p0, double p1, double p2, double p3, boolean horizontal) {
+        double a = -p0 + 3 * p1 - 3 * p2 + p3;
+        double b = 2 * (p0 - 2 * p1 + p2);
+        double c = p1 - p0;
+        if (Math.abs(a) < 1e-12 * (Math.abs(b) + Math.abs(c))) {
+            turn(-c / b, p0, p1, p2, p3, horizontal);
+            return;
+        }
+        double root = Math.sqrt(b * b - 4 * a * c);
+        turn((-b + root) / (2 * a), p0, p1, p2, p3, horizontal);
+        turn((-b - root) / (2 * a), p0, p1, p2, p3, horizontal);
+    }
+
+    private void turn(double t, double p0, double p1, double p2, double p3, boolean horizontal) {
+        if (t > 0 && t < 1) {
+            double s = 1 - t;
+            include(s * s * s * p0 + 3 * s * s * t * p1 + 3 * s * t * t * p2 + t * t * t * p3, horizontal);
+        }
+    }
+
+    private void include(double value, boolean horizontal) {
+        if (horizontal) {
+            minX = Math.min(minX, value);
+            maxX = Math.max(maxX, value);
+        } else {
+            minY = Math.min(minY, value);
+            maxY = Math.max(maxY, value);
+        }
+    }
+}

@@ -1,0 +1,119 @@
+package dev.quoin.geometry;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * Turns curves into chains of lines. A curve is cut into n equal steps of its parameter, n from Wang's bound: the lines
+ * of a cubic leave it by at most {@code (1/8) (1/n)^2 max|p''|} (G. Wang, J. Computing, Zhejiang Univ., 1984; as quoted in
+ * L. Filip, R. Magedson, R. Markot, "Surface algorithms using bounds on derivatives", CAGD 3, 1986).
+ */
+final class Flattener implements PathVisitor {
+    private static final int MOST_STEPS = 10_000;
+
+    private final double tolerance;
+    private final List<Polyline> done = new ArrayList<>();
+    private double[] xy = new double[64];
+    private int count;
+
+    Flattener(double tolerance) {
+        if (!(tolerance > 0)) {
+            throw new IllegalArgumentException("tolerance " + tolerance + " mm");
+        }
+        this.tolerance = tolerance;
+    }
+
+    List<Polyline> result() {
+        finish(false);
+        return done;
+    }
+
+    @Override
+    public void moveTo(double x, double y) {
+        finish(false);
+        add(x, y);
+    }
+
+    @Override
+    public void lineTo(double x, double y) {
+        add(x, y);
+    }
+
+    @Override
+    public void quadTo(double cx, double cy, double x, double y) {
+        double x0 = xy[count - 2];
+        double y0 = xy[count - 1];
+        double bend = 2 * Math.hypot(x0 - 2 * cx + x, y0 - 2 * cy + y);
+        int n = steps(bend);
+        for (int i = 1; i < n; i++) {
+            double t = (double) i / n;
+            double s = 1 - t;
+            add(s * s * x0 + 2 * s * t * cx + t * t * x, s * s * y0 + 2 * s * t * cy + t * t * y);
+        }
+        add(x, y);
+    }
+
+    @Override
+    public void cubicTo(double c1x, double c1y, double c2x, double c2y, double x, double y) {
+        double x0 = xy[count - 2];
+        double y0 = xy[count - 1];
+        double bend = 6
+                * Math.max(
+                        Math.hypot(x0 - 2 * c1x + c2x, y0 - 2 * c1y + c2y),
+                        Math.hypot(c1x - 2 * c2x + x, c1y - 2 * c2y + y));
+        int n = steps(bend);
+        for (int i = 1; i < n; i++) {
+            double t = (double) i / n;
+            double s = 1 - t;
+            double b0 = s * s * s;
+            double b1 = 3 * s * s * t;
+            double b2 = 3 * s * t * t;
+            double b3 = t * t * t;
+            add(b0 * x0 + b1 * c1x + b2 * c2x + b3 * x, b0 * y0 + b1 * c1y + b2 * c2y + b3 * y);
+        }
+        add(x, y);
+    }
+
+    @Override
+    public void close() {
+        if (count == 0) {
+            return;
+        }
+        double startX = xy[0];
+        double startY = xy[1];
+        finish(true);
+        // SVG: what follows a close without a move starts where the closed piece started.
+        add(startX, startY);
+    }
+
+    private int steps(double bend) {
+        int n = (int) Math.ceil(Math.sqrt(bend / (8 * tolerance)));
+        return Math.min(Math.max(n, 1), MOST_STEPS);
+    }
+
+    private void add(double x, double y) {
+        if (count > 0 && xy[count - 2] == x && xy[count - 1] == y) {
+            return;
+        }
+        if (count == xy.length) {
+            xy = Arrays.copyOf(xy, 2 * count);
+        }
+        xy[count++] = x;
+        xy[count++] = y;
+    }
+
+    private void finish(boolean closed) {
+        boolean afterClose = !done.isEmpty()
+                && count == 2
+                && !closed
+                && done.get(done.size() - 1).closed();
+        if (closed && count > 2 && xy[0] == xy[count - 2] && xy[1] == xy[count - 1]) {
+            count -= 2;
+        }
+        if (count > 0 && !afterClose) {
+            done.add(new Polyline(Arrays.copyOf(xy, count), closed));
+        }
+        count = 0;
+    }
+}

@@ -1,0 +1,202 @@
+package dev.quoin.geometry;
+
+import java.awt.Shape;
+import java.awt.geom.Path2D;
+import java.awt.geom.PathIterator;
+import java.util.Arrays;
+import java.util.List;
+
+/** Lines and Bezier curves, in mm; one or several pieces, each begun by a move. Immutable. */
+public final class Path {
+    public static final Path EMPTY = new Builder().build();
+
+    private static final byte MOVE = 0;
+    private static final byte LINE = 1;
+    private static final byte QUAD = 2;
+    private static final byte CUBIC = 3;
+    private static final byte CLOSE = 4;
+    private static final int[] COORDINATES = {2, 2, 4, 6, 0};
+
+    private final byte[] verbs;
+    private final double[] xy;
+
+    private Path(byte[] verbs, double[] xy) {
+        this.verbs = verbs;
+        this.xy = xy;
+    }
+
+    public static Builder builder() {
+        return new Builder();
+    }
+
+    /** The outline of a platform shape; its winding rule is not kept. */
+    public static Path of(Shape shape) {
+        Builder path = new Builder();
+        double[] p = new double[6];
+        for (PathIterator it = shape.getPathIterator(null); !it.isDone(); it.next()) {
+            switch (it.currentSegment(p)) {
+                case PathIterator.SEG_MOVETO -> path.moveTo(p[0], p[1]);
+                case PathIterator.SEG_LINETO -> path.lineTo(p[0], p[1]);
+                case PathIterator.SEG_QUADTO -> path.quadTo(p[0], p[1], p[2], p[3]);
+                case PathIterator.SEG_CUBICTO -> path.cubicTo(p[0], p[1], p[2], p[3], p[4], p[5]);
+                default -> path.close();
+            }
+        }
+        return path.build();
+    }
+
+    /** A closed rectangle. */
+    public static Path of(Box box) {
+        return builder()
+                .moveTo(box.minX(), box.minY())
+                .lineTo(box.maxX(), box.minY())
+                .lineTo(box.maxX(), box.maxY())
+                .lineTo(box.minX(), box.maxY())
+                .close()
+                .build();
+    }
+
+    public boolean isEmpty() {
+        return verbs.length == 0;
+    }
+
+    public void forEach(PathVisitor visitor) {
+        int i = 0;
+        for (byte verb : verbs) {
+            switch (verb) {
+                case MOVE -> visitor.moveTo(xy[i], xy[i + 1]);
+                case LINE -> visitor.lineTo(xy[i], xy[i + 1]);
+                case QUAD -> visitor.quadTo(xy[i], xy[i + 1], xy[i + 2], xy[i + 3]);
+                case CUBIC -> visitor.cubicTo(xy[i], xy[i + 1], xy[i + 2], xy[i + 3], xy[i + 4], xy[i + 5]);
+                default -> visitor.close();
+            }
+            i += COORDINATES[verb];
+        }
+    }
+
+    public Path transform(Affine move) {
+        double[] moved = new double[xy.length];
+        for (int i = 0; i < xy.length; i += 2) {
+            moved[i] = move.x(xy[i], xy[i + 1]);
+            moved[i + 1] = move.y(xy[i], xy[i + 1]);
+        }
+        return new Path(verbs, moved);
+    }
+
+    /** The tight box around it: of the curves themselves, not of their control points. */
+    public Box bounds() {
+        BoundsVisitor bounds = new BoundsVisitor();
+        forEach(bounds);
+        return bounds.box();
+    }
+
+    /**
+     * Its pieces as straight lines that leave the curves by no more than {@code tolerance} mm. Points that repeat the one
+     * before them are dropped; a piece that is a lone point stays as one point.
+     */
+    public List<Polyline> flatten(double tolerance) {
+        Flattener flattener = new Flattener(tolerance);
+        forEach(flattener);
+        return flattener.result();
+    }
+
+    /** Its length, curves measured along lines within {@code tolerance} mm of them; mm. */
+    public double length(double tolerance) {
+        return flatten(tolerance).stream().mapToDouble(Polyline::length).sum();
+    }
+
+    /** As a platform shape. */
+    public Path2D toShape(FillRule rule) {
+        Path2D shape = new Path2D.Double(rule == FillRule.EVEN_ODD ? Path2D.WIND_EVEN_ODD : Path2D.WIND_NON_ZERO);
+        forEach(new ShapeVisitor(shape));
+        return shape;
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Path path && Arrays.equals(verbs, path.verbs) && Arrays.equals(xy, path.xy);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * Arrays.hashCode(verbs) + Arrays.hashCode(xy);
+    }
+
+    @Override
+    public String toString() {
+        return "Path[" + verbs.length + " pieces in " + bounds() + "]";
+    }
+
+    /** Makes a path piece by piece. */
+    public static final class Builder {
+        private byte[] verbs = new byte[16];
+        private double[] xy = new double[32];
+        private int verbCount;
+        private int coordinateCount;
+
+        private Builder() {}
+
+        public Builder moveTo(double x, double y) {
+            if (verbCount > 0 && verbs[verbCount - 1] == MOVE) {
+                xy[coordinateCount - 2] = x;
+                xy[coordinateCount - 1] = y;
+                return this;
+            }
+            return add(MOVE, x, y);
+        }
+
+        public Builder lineTo(double x, double y) {
+            return add(LINE, x, y);
+        }
+
+        public Builder quadTo(double cx, double cy, double x, double y) {
+            return add(QUAD, cx, cy, x, y);
+        }
+
+        public Builder cubicTo(double c1x, double c1y, double c2x, double c2y, double x, double y) {
+            return add(CUBIC, c1x, c1y, c2x, c2y, x, y);
+        }
+
+        public Builder close() {
+            return verbCount > 0 && verbs[verbCount - 1] == CLOSE ? this : add(CLOSE);
+        }
+
+        /** Appends the pieces of another path. */
+        public Builder append(Path path) {
+            reserve(path.verbs.length, path.xy.length);
+            System.arraycopy(path.verbs, 0, verbs, verbCount, path.verbs.length);
+            System.arraycopy(path.xy, 0, xy, coordinateCount, path.xy.length);
+            verbCount += path.verbs.length;
+            coordinateCount += path.xy.length;
+            return this;
+        }
+
+        /** The path so far; a trailing move that draws nothing is left out. */
+        public Path build() {
+            boolean idleMove = verbCount > 0 && verbs[verbCount - 1] == MOVE;
+            int verbEnd = idleMove ? verbCount - 1 : verbCount;
+            int coordinateEnd = idleMove ? coordinateCount - 2 : coordinateCount;
+            return new Path(Arrays.copyOf(verbs, verbEnd), Arrays.copyOf(xy, coordinateEnd));
+        }
+
+        private Builder add(byte verb, double... coordinates) {
+            if (verbCount == 0 && verb != MOVE) {
+                throw new IllegalStateException("a path starts with a move");
+            }
+            reserve(1, coordinates.length);
+            verbs[verbCount++] = verb;
+            System.arraycopy(coordinates, 0, xy, coordinateCount, coordinates.length);
+            coordinateCount += coordinates.length;
+            return this;
+        }
+
+        private void reserve(int moreVerbs, int moreCoordinates) {
+            if (verbCount + moreVerbs > verbs.length) {
+                verbs = Arrays.copyOf(verbs, Math.max(2 * verbs.length, verbCount + moreVerbs));
+            }
+            if (coordinateCount + moreCoordinates > xy.length) {
+                xy = Arrays.copyOf(xy, Math.max(2 * xy.length, coordinateCount + moreCoordinates));
+            }
+        }
+    }
+}

@@ -1,0 +1,44 @@
+package dev.quoin.geometry;
+
+/**
+ * A chain of straight lines, mm. Not copied: whoever makes one hands its array over.
+ *
+ * @param xy x0, y0, x1, y1, ...; at least one point. A closed one does not repeat its first point at the end
+ * @param closed whether a line leads from the last point back to the first
+ */
+@SuppressWarnings("ArrayRecordComponent") // Identity is enough; chains are compared by their points where that matters.
+public record Polyline(double[] xy, boolean closed) {
+    public int size() {
+        return xy.length / 2;
+    }
+
+    public double x(int i) {
+        return xy[2 * i];
+    }
+
+    public double y(int i) {
+        return xy[2 * i + 1];
+    }
+
+    public Point point(int i) {
+        return new Point(x(i), y(i));
+    }
+
+    /** Its length, the closing line included, mm. */
+    public double length() {
+        double sum = 0;
+        for (int i = 1; i < size(); i++) {
+            sum += Math.hypot(x(i) - x(i - 1), y(i) - y(i - 1));
+        }
+        return closed ? sum + Math.hypot(x(0) - x(size() - 1), y(0) - y(size() - 1)) : sum;
+    }
+
+    /** The area it surrounds (shoelace), mm2; above zero where it runs from the x axis towards the y axis. */
+    public double signedArea() {
+        double twice = 0;
+        for (int i = 0, j = size() - 1; i < size(); j = i++) {
+            twice += x(j) * y(i) - x(i) * y(j);
+        }
+        return twice / 2;
+    }
+}

@@ -1,0 +1,20 @@
+package dev.quoin.shop;
+
+import java.util.LinkedHashSet;
+import java.util.Map;
+import java.util.Set;
+
+/** All that a shop folder says; each map by name, in the file's order. */
+public record Shop(
+        Map<String, Lens> lenses,
+        Machine machine,
+        Map<String, Recipe> recipes,
+        Map<String, Blank> blanks,
+        Map<String, Material> materials) {
+    /** Every process that some recipe treats. */
+    public Set<String> processes() {
+        Set<String> processes = new LinkedHashSet<>();
+        recipes.values().forEach(recipe -> recipe.steps().forEach(step -> processes.add(step.process())));
+        return processes;
+    }
+}
