@@ -1,0 +1,34 @@
+package dev.quoin.art;
+
+import dev.quoin.geometry.Path;
+import dev.quoin.shop.Method;
+import dev.quoin.shop.Recipe;
+import dev.quoin.shop.Step;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * An item's artwork.
+ *
+ * @param marks in paint order, in item coordinates: mm, the origin at the item's centre, x right, y up
+ * @param texts what its texts say, in paint order, and how each was set
+ */
+public record Artwork(List<Mark> marks, List<MarkedText> texts) {
+    public Artwork {
+        marks = List.copyOf(marks);
+        texts = List.copyOf(texts);
+    }
+
+    /** The outlines of all that a recipe puts on the item: areas where it fills, paths where it follows. */
+    public List<Path> ink(Recipe recipe) {
+        List<Path> ink = new ArrayList<>();
+        for (Step step : recipe.steps()) {
+            for (Mark mark : marks) {
+                if (mark.process().equals(step.process())) {
+                    ink.add(step.method() == Method.FILL ? mark.area().outline() : mark.path());
+                }
+            }
+        }
+        return ink;
+    }
+}

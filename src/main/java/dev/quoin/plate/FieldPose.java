@@ -1,0 +1,34 @@
+package dev.quoin.plate;
+
+import dev.quoin.geometry.Affine;
+import dev.quoin.shop.Jig;
+import dev.quoin.shop.Machine;
+import dev.quoin.shop.Slot;
+import java.util.List;
+
+/**
+ * How a jig lies in the field.
+ *
+ * @param jigToField the move from jig coordinates into the field's (origin at its centre, x right, y up), mm
+ */
+public record FieldPose(Affine jigToField) {
+    /** The jig's centre on the field's centre; the field as it lies against the machine's body. */
+    public static FieldPose of(Jig jig, Machine machine) {
+        Affine toCentre = Affine.translate(-jig.centre().x(), -jig.centre().y());
+        Affine mirror =
+                switch (machine.fieldMirror()) {
+                    case NONE -> Affine.IDENTITY;
+                    case X -> Affine.scale(-1, 1);
+                    case Y -> Affine.scale(1, -1);
+                };
+        return new FieldPose(toCentre.then(Affine.rotate(-machine.fieldTurn())).then(mirror));
+    }
+
+    public Placement place(Slot slot) {
+        return new Placement(slot, slot.pose().then(jigToField));
+    }
+
+    public List<Placement> place(Jig jig) {
+        return jig.slots().stream().map(this::place).toList();
+    }
+}
