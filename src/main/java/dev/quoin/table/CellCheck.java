@@ -1,0 +1,63 @@
+package dev.quoin.table;
+
+import dev.quoin.problem.Place;
+import dev.quoin.problem.Problems;
+import java.util.Locale;
+
+/** Finds what no cell of a table may hold: lost characters, NUL and other control characters, endless text. */
+final class CellCheck {
+    static final int LONGEST = 100_000;
+    private static final String IN_AN_EDITOR = "save the file again as UTF-8 text, or retype the cell";
+
+    private final TextEncoding encoding;
+    private final Problems problems;
+    private boolean assumptionTold;
+
+    CellCheck(TextEncoding encoding, Problems problems) {
+        this.encoding = encoding;
+        this.problems = problems;
+    }
+
+    /** Reports the first thing wrong with the cell, if any. */
+    void check(String cell, Place place) {
+        if (cell.length() > LONGEST) {
+            problems.error(
+                    place,
+                    "a cell of " + cell.length() + " characters, more than " + LONGEST + " are not read",
+                    "shorten it, or look for a quote that is not closed");
+            return;
+        }
+        for (int i = 0; i < cell.length(); i++) {
+            char c = cell.charAt(i);
+            if (c == '\uFFFD') {
+                problems.error(
+                        place, "bytes that are no text in " + encoding.charset() + ", in " + seen(cell), IN_AN_EDITOR);
+                return;
+            }
+            if (Character.isISOControl(c) && c != '\t' && c != '\n' && c != '\r') {
+                problems.error(place, named(c) + " in " + seen(cell), "retype the cell without it");
+                return;
+            }
+            if (c >= 0x80 && encoding.assumed() && !assumptionTold) {
+                assumptionTold = true;
+                problems.warning(
+                        place,
+                        "the file is not UTF-8 and was read as Windows-1252, which gives " + seen(cell),
+                        "check the accented letters, and save the file as UTF-8 if they are wrong");
+            }
+        }
+    }
+
+    private static String named(char c) {
+        return (c == 0 ? "a NUL" : "the control character") + String.format(Locale.ROOT, " (U+%04X)", (int) c);
+    }
+
+    private static String seen(String cell) {
+        String shown = cell.codePoints()
+                .limit(40)
+                .map(c -> Character.isISOControl(c) ? '\uFFFD' : c)
+                .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
+                .toString();
+        return "'" + shown + (shown.length() < cell.length() ? "..." : "") + "'";
+    }
+}
