@@ -1,0 +1,48 @@
+package dev.quoin.toolpath;
+
+import dev.quoin.geometry.Point;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The way of the beam over one item in one step.
+ *
+ * @param passes the strokes in the order in which they are made; passes that repeat each other are one object. None is empty
+ * @param asDrawn the same strokes in the order and directions of the file, for comparison; the same objects where nothing
+ *     is ordered
+ */
+public record BeamPath(List<Strokes> passes, List<Strokes> asDrawn) {
+    public static final BeamPath EMPTY = new BeamPath(List.of(), List.of());
+
+    public BeamPath {
+        passes = passes.stream().filter(pass -> !pass.isEmpty()).toList();
+        asDrawn = asDrawn.stream().filter(pass -> !pass.isEmpty()).toList();
+    }
+
+    static BeamPath of(List<Pass> passes) {
+        return new BeamPath(
+                passes.stream().map(Pass::ordered).toList(),
+                passes.stream().map(Pass::asDrawn).toList());
+    }
+
+    public boolean isEmpty() {
+        return passes.isEmpty();
+    }
+
+    /** Where the first stroke starts, from the item's centre; empty if the step marks nothing. */
+    public Optional<Point> first() {
+        return isEmpty() ? Optional.empty() : Optional.of(passes.get(0).first());
+    }
+
+    /** Where the last stroke ends, from the item's centre; empty if the step marks nothing. */
+    public Optional<Point> last() {
+        return isEmpty()
+                ? Optional.empty()
+                : Optional.of(passes.get(passes.size() - 1).last());
+    }
+
+    /** The way if everything were marked in the order and directions of the file. */
+    public BeamPath inFileOrder() {
+        return new BeamPath(asDrawn, asDrawn);
+    }
+}

@@ -1,0 +1,152 @@
+package dev.quoin.toolpath;
+
+import dev.quoin.geometry.FillRule;
+import java.util.Arrays;
+
+/**
+ * Where edges cross the lines of a grid. An edge crosses line k if {@code k} lies in the half-open range between its ends,
+ * so that a corner on a line counts once. Edges are gathered first; then the crossings are counted, laid into one array
+ * line by line, sorted within each line, and turned into spans in place.
+ */
+final class Crossings {
+    /** Spans that are nearer than this touch; what is shorter is none. mm. */
+    private static final double TOUCH = 1e-9;
+
+    private static final int FEW = 40;
+
+    private double[] edges = new double[256];
+    private int size;
+    private int lowest = Integer.MAX_VALUE;
+    private int highest = Integer.MIN_VALUE;
+
+    /** Adds an edge from (u, line) to (u, line). */
+    void add(double u0, double line0, double u1, double line1) {
+        int from = (int) Math.ceil(Math.min(line0, line1));
+        int to = (int) Math.ceil(Math.max(line0, line1));
+        if (from == to) {
+            return;
+        }
+        lowest = Math.min(lowest, from);
+        highest = Math.max(highest, to);
+        if (size == edges.length) {
+            edges = Arrays.copyOf(edges, 2 * size);
+        }
+        edges[size] = u0;
+        edges[size + 1] = line0;
+        edges[size + 2] = u1;
+        edges[size + 3] = line1;
+        size += 4;
+    }
+
+    Spans spans(Grid grid, FillRule rule) {
+        if (size == 0) {
+            return new Spans(grid, 0, new int[1], new double[0]);
+        }
+        int[] starts = count();
+        double[] u = lay(starts);
+        for (int i = 0; i + 1 < starts.length; i++) {
+            sort(u, starts[i], starts[i + 1]);
+        }
+        pair(u, starts, rule);
+        return new Spans(grid, lowest, starts, u);
+    }
+
+    /** For each line, the sum of the crossings before it. */
+    private int[] count() {
+        int lines = highest - lowest;
+        int[] starts = new int[lines + 1];
+        for (int e = 0; e < size; e += 4) {
+            starts[from(e) - lowest]++;
+            starts[to(e) - lowest]--;
+        }
+        int open = 0;
+        int sum = 0;
+        for (int i = 0; i <= lines; i++) {
+            open += starts[i];
+            starts[i] = sum;
+            sum = Math.addExact(sum, open);
+        }
+        return starts;
+    }
+
+    private double[] lay(int[] starts) {
+        int[] next = starts.clone();
+        double[] u = new double[starts[starts.length - 1]];
+        for (int e = 0; e < size; e += 4) {
+            double slope = (edges[e + 2] - edges[e]) / (edges[e + 3] - edges[e + 1]);
+            long upwards = edges[e + 3] > edges[e + 1] ? 1 : 0;
+            int to = to(e);
+            for (int k = from(e); k < to; k++) {
+                u[next[k - lowest]++] = marked(edges[e] + (k - edges[e + 1]) * slope, upwards);
+            }
+        }
+        return u;
+    }
+
+    /** The direction of the edge rides in the number's last bit, less than the rounding of the crossing itself. */
+    private static double marked(double u, long upwards) {
+        return Double.longBitsToDouble((Double.doubleToRawLongBits(u) & ~1L) | upwards);
+    }
+
+    private static int direction(double u) {
+        return (Double.doubleToRawLongBits(u) & 1L) == 0 ? -1 : 1;
+    }
+
+    private int from(int e) {
+        return (int) Math.ceil(Math.min(edges[e + 1], edges[e + 3]));
+    }
+
+    private int to(int e) {
+        return (int) Math.ceil(Math.max(edges[e + 1], edges[e + 3]));
+    }
+
+    private static void sort(double[] u, int from, int to) {
+        if (to - from > FEW) {
+            Arrays.sort(u, from, to);
+            return;
+        }
+        for (int i = from + 1; i < to; i++) {
+            double value = u[i];
+            int j = i - 1;
+            while (j >= from && u[j] > value) {
+                u[j + 1] = u[j];
+                j--;
+            }
+            u[j + 1] = value;
+        }
+    }
+
+    /** Leaves of the sorted crossings those between inside and outside, closed up; {@code starts} follows. */
+    private static void pair(double[] u, int[] starts, FillRule rule) {
+        int written = 0;
+        int from = 0;
+        for (int i = 0; i + 1 < starts.length; i++) {
+            int to = starts[i + 1];
+            written = pairLine(u, from, to, written, rule);
+            from = to;
+            starts[i + 1] = written;
+        }
+    }
+
+    private static int pairLine(double[] u, int from, int to, int at, FillRule rule) {
+        int written = at;
+        int winding = 0;
+        double start = 0;
+        for (int i = from; i < to; i++) {
+            boolean wasInside = winding != 0;
+            winding = rule == FillRule.EVEN_ODD ? 1 - winding : winding + direction(u[i]);
+            boolean inside = winding != 0;
+            if (inside && !wasInside) {
+                start = u[i];
+            } else if (wasInside && !inside && u[i] - start > TOUCH) {
+                if (written > at && start - u[written - 1] <= TOUCH) {
+                    u[written - 1] = u[i];
+                } else {
+                    u[written++] = start;
+                    u[written++] = u[i];
+                }
+            }
+        }
+        return written;
+    }
+}
