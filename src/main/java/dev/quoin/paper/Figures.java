@@ -1,0 +1,36 @@
+package dev.quoin.paper;
+
+import dev.quoin.geometry.Decimals;
+
+/** How papers write figures; the same on every locale. */
+public final class Figures {
+    private static final int MINUTE = 60;
+    private static final int HOUR = 3600;
+
+    /** A length in mm, an angle, a percentage: at most three decimals, no unit. */
+    public String plain(double value) {
+        return Decimals.text(value, Decimals.COORDINATE);
+    }
+
+    /** A time with every digit that the plan has, s, for machines to read. */
+    public String seconds(double seconds) {
+        return Decimals.seconds(seconds);
+    }
+
+    /** A time for people: {@code 8.4 s}, {@code 12 min 30 s}, {@code 3 h 05 min}, rounded to what it shows. */
+    public String time(double seconds) {
+        if (seconds < MINUTE - 0.05) {
+            return Decimals.text(seconds, 1) + " s";
+        }
+        long whole = Math.round(seconds);
+        if (whole < HOUR) {
+            return whole / MINUTE + " min " + twoDigits(whole % MINUTE) + " s";
+        }
+        long minutes = Math.round(seconds / MINUTE);
+        return minutes / MINUTE + " h " + twoDigits(minutes % MINUTE) + " min";
+    }
+
+    private static String twoDigits(long number) {
+        return number < 10 ? "0" + number : Long.toString(number);
+    }
+}

@@ -1,0 +1,31 @@
+package dev.quoin.paper;
+
+import dev.quoin.shop.Blank;
+import dev.quoin.shop.Lens;
+import java.util.List;
+
+/**
+ * What stands on the machine while the plates of a group are marked.
+ *
+ * @param name what tells the group from others, as text: its values of {@code --group-by}; may be empty
+ * @param heightToSet from the lens's reference face down to what the blank lies on: the focus distance and the blank's
+ *     thickness together, mm
+ * @param jig its name
+ * @param plates how many plates it fills
+ * @param items how many items it has
+ * @param notes remarks to read before it starts, each a sentence without a full stop
+ */
+public record GroupView(
+        String name,
+        String recipe,
+        Blank blank,
+        Lens lens,
+        double heightToSet,
+        String jig,
+        int plates,
+        int items,
+        List<String> notes) {
+    public GroupView {
+        notes = List.copyOf(notes);
+    }
+}

@@ -1,0 +1,29 @@
+package dev.quoin.paper;
+
+import dev.quoin.shop.Material;
+import java.util.List;
+
+/**
+ * A reprint: some items of a plate marked again.
+ *
+ * @param run the run's name
+ * @param number of the reprint, from 1
+ * @param items the numbers of the items, as text, such as {@code 4,9}
+ * @param reason why, as the user said it; may be empty
+ * @param plate the plate as far as it is marked again: its number, the reprint's files and times, and every slot of the jig,
+ *     filled only where an item is marked again
+ * @param laserClass as {@link SheetHead} has it
+ * @param materials of the blank
+ */
+public record ReprintView(
+        String run,
+        int number,
+        String items,
+        String reason,
+        PlateView plate,
+        String laserClass,
+        List<Material> materials) {
+    public ReprintView {
+        materials = List.copyOf(materials);
+    }
+}
