@@ -7,7 +7,6 @@ import java.util.Locale;
 /** Finds what no cell of a table may hold: lost characters, NUL and other control characters, endless text. */
 final class CellCheck {
     static final int LONGEST = 100_000;
-    private static final String IN_AN_EDITOR = "save the file again as UTF-8 text, or retype the cell";
 
     private final TextEncoding encoding;
     private final Problems problems;
@@ -30,8 +29,7 @@ final class CellCheck {
         for (int i = 0; i < cell.length(); i++) {
             char c = cell.charAt(i);
             if (c == '\uFFFD') {
-                problems.error(
-                        place, "bytes that are no text in " + encoding.charset() + ", in " + seen(cell), IN_AN_EDITOR);
+                lost(cell, place);
                 return;
             }
             if (Character.isISOControl(c) && c != '\t' && c != '\n' && c != '\r') {
@@ -45,6 +43,20 @@ final class CellCheck {
                         "the file is not UTF-8 and was read as Windows-1252, which gives " + seen(cell),
                         "check the accented letters, and save the file as UTF-8 if they are wrong");
             }
+        }
+    }
+
+    private void lost(String cell, Place place) {
+        if (encoding.sound()) {
+            problems.warning(
+                    place,
+                    "a character was lost before the file was saved (U+FFFD), in " + seen(cell),
+                    "retype the cell");
+        } else {
+            problems.error(
+                    place,
+                    "bytes that are no text in " + encoding.charset() + ", in " + seen(cell),
+                    "save the file again as UTF-8 text, or retype the cell");
         }
     }
 

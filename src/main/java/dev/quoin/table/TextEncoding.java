@@ -17,33 +17,54 @@ import java.nio.charset.StandardCharsets;
  *
  * @param mark how many bytes the byte order mark takes
  * @param assumed whether nothing in the file proves it
+ * @param sound whether every byte is known to be part of a character
  */
-record TextEncoding(Charset charset, int mark, boolean assumed) {
+record TextEncoding(Charset charset, int mark, boolean assumed, boolean sound) {
     private static final Charset WINDOWS_1252 = Charset.forName("windows-1252");
     private static final int SAMPLE = 4096;
 
     static TextEncoding of(byte[] content) {
-        if (startsWith(content, 0xEF, 0xBB, 0xBF)) {
-            return new TextEncoding(StandardCharsets.UTF_8, 3, false);
-        }
         if (startsWith(content, 0xFF, 0xFE)) {
-            return new TextEncoding(StandardCharsets.UTF_16LE, 2, false);
+            return new TextEncoding(StandardCharsets.UTF_16LE, 2, false, false);
         }
         if (startsWith(content, 0xFE, 0xFF)) {
-            return new TextEncoding(StandardCharsets.UTF_16BE, 2, false);
+            return new TextEncoding(StandardCharsets.UTF_16BE, 2, false, false);
         }
         int evenNuls = nuls(content, 0);
         int oddNuls = nuls(content, 1);
         int half = Math.min(content.length, SAMPLE) / 2;
         if (oddNuls > half / 2 && evenNuls <= half / 16) {
-            return new TextEncoding(StandardCharsets.UTF_16LE, 0, false);
+            return new TextEncoding(StandardCharsets.UTF_16LE, 0, false, false);
         }
         if (evenNuls > half / 2 && oddNuls <= half / 16) {
-            return new TextEncoding(StandardCharsets.UTF_16BE, 0, false);
+            return new TextEncoding(StandardCharsets.UTF_16BE, 0, false, false);
         }
-        return isMostlyUtf8(content)
-                ? new TextEncoding(StandardCharsets.UTF_8, 0, false)
-                : new TextEncoding(WINDOWS_1252, 0, true);
+        return utf8OrWindows1252(content, startsWith(content, 0xEF, 0xBB, 0xBF));
+    }
+
+    /**
+     * UTF-8 where it is marked as such, or where more letters beyond ASCII are UTF-8 than not: a damaged UTF-8 file must
+     * not pass as Windows-1252, in which nearly every byte is some character.
+     */
+    private static TextEncoding utf8OrWindows1252(byte[] content, boolean marked) {
+        CharsetDecoder decoder = StandardCharsets.UTF_8.newDecoder();
+        ByteBuffer in = ByteBuffer.wrap(content);
+        CharBuffer out = CharBuffer.allocate(SAMPLE);
+        long good = 0;
+        long bad = 0;
+        CoderResult result;
+        do {
+            result = decoder.decode(in, out, true);
+            good += out.flip().chars().filter(c -> c >= 0x80).count();
+            out.clear();
+            if (result.isMalformed()) {
+                bad++;
+                in.position(in.position() + result.length());
+            }
+        } while (!result.isUnderflow());
+        return marked || bad == 0 || good > bad
+                ? new TextEncoding(StandardCharsets.UTF_8, marked ? 3 : 0, false, bad == 0)
+                : new TextEncoding(WINDOWS_1252, 0, true, false);
     }
 
     /** The text; what is no character in this encoding comes as U+FFFD. */
@@ -52,29 +73,6 @@ record TextEncoding(Charset charset, int mark, boolean assumed) {
                 .onMalformedInput(CodingErrorAction.REPLACE)
                 .onUnmappableCharacter(CodingErrorAction.REPLACE);
         return new InputStreamReader(new ByteArrayInputStream(content, mark, content.length - mark), decoder);
-    }
-
-    /**
-     * Whether the letters beyond ASCII are UTF-8 more often than not: a damaged UTF-8 file must not pass as
-     * Windows-1252, in which nearly every byte is some character.
-     */
-    private static boolean isMostlyUtf8(byte[] content) {
-        CharsetDecoder decoder = StandardCharsets.UTF_8.newDecoder();
-        ByteBuffer in = ByteBuffer.wrap(content);
-        CharBuffer out = CharBuffer.allocate(SAMPLE);
-        long good = 0;
-        long bad = 0;
-        while (true) {
-            CoderResult result = decoder.decode(in, out, true);
-            good += out.flip().chars().filter(c -> c >= 0x80).count();
-            out.clear();
-            if (result.isMalformed()) {
-                bad++;
-                in.position(in.position() + result.length());
-            } else if (result.isUnderflow()) {
-                return bad == 0 || good > bad;
-            }
-        }
     }
 
     private static int nuls(byte[] content, int from) {

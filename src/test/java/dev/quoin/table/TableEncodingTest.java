@@ -72,6 +72,14 @@ class TableEncodingTest {
     }
 
     @Test
+    void aCharacterThatWasLostEarlierIsAWarning() {
+        assertEquals(
+                List.of("order.csv:2:2: warning: a character was lost before the file was saved (U+FFFD), "
+                        + "in 'Jos\uFFFD'; retype the cell"),
+                Tables.problems("a,b\n1,Jos\uFFFD\n"));
+    }
+
+    @Test
     void halfASurrogatePairIsNoText() {
         byte[] content = bytes(0xFE, 0xFF, 0, 'a', 0, '\n', 0xD8, 0x3D, 0, '\n');
         assertEquals(
