@@ -13,8 +13,8 @@ record Pass(Strokes ordered, Strokes asDrawn) {
     static Pass through(List<Piece> pieces, boolean cut) {
         Strokes.Builder drawn = new Strokes.Builder();
         pieces.forEach(piece -> piece.stroke(0, false, drawn));
-        Strokes asDrawn = drawn.build();
-        return new Pass(asDrawn, asDrawn);
+        Travel travel = new Travel();
+        return new Pass(cut ? travel.insideOut(pieces) : travel.through(pieces), drawn.build());
     }
 
     /** Each line of a hatch across the whole area, to and fro. */

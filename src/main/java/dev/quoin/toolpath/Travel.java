@@ -1,0 +1,66 @@
+package dev.quoin.toolpath;
+
+import dev.quoin.geometry.Point;
+import java.util.List;
+
+/**
+ * Orders the pieces of an item so that the jumps between them are short. The travel starts at the item's centre and may end
+ * anywhere. First from each piece to the nearest, then the tour is searched for shortenings and each piece for a better
+ * way, in turn.
+ */
+final class Travel {
+    /** Kicks of the search for each piece: more find shorter tours, slowly. */
+    private static final int KICKS_A_PIECE = 2;
+
+    private static final int MOST_KICKS = 20_000;
+    private static final int MOST_ROUNDS = 5;
+
+    private final int kicksAPiece;
+
+    Travel() {
+        this(KICKS_A_PIECE);
+    }
+
+    Travel(int kicksAPiece) {
+        this.kicksAPiece = kicksAPiece;
+    }
+
+    /** All pieces, each once. */
+    Strokes through(List<Piece> pieces) {
+        return inTurn(List.of(pieces));
+    }
+
+    /** All pieces, each once, but what lies inside a closed outline before that outline. */
+    Strokes insideOut(List<Piece> pieces) {
+        return inTurn(Nesting.ranks(pieces));
+    }
+
+    private Strokes inTurn(List<List<Piece>> groups) {
+        Strokes.Builder strokes = new Strokes.Builder();
+        Point at = Point.ORIGIN;
+        for (List<Piece> group : groups) {
+            if (!group.isEmpty()) {
+                Route route = route(group, at);
+                route.stroke(strokes);
+                at = route.end();
+            }
+        }
+        return strokes.build();
+    }
+
+    /** A short way through pieces, at least one, from a start. */
+    Route route(List<Piece> pieces, Point start) {
+        Route best = Route.greedy(pieces, start);
+        if (pieces.size() < 2) {
+            return best;
+        }
+        int kicks = Math.min(MOST_KICKS, kicksAPiece * pieces.size());
+        for (int round = 0; round < MOST_ROUNDS; round++) {
+            best = best.reordered(start, kicks);
+            if (!best.chooseWays(start)) {
+                break;
+            }
+        }
+        return best;
+    }
+}
