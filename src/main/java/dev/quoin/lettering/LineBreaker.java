@@ -1,0 +1,48 @@
+package dev.quoin.lettering;
+
+import java.text.BreakIterator;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * Cuts a text where a line may end: after spaces and hyphens, between ideographs (the platform's line rules, after
+ * UAX #14); and where it must, at a line break of its own.
+ *
+ * @param pieces the pieces, each with the white space that follows it
+ * @param forced for each piece, whether a line must end after it
+ */
+record LineBreaker(List<String> pieces, List<Boolean> forced) {
+    /** The text cut up; more forced breaks than {@code mostLines} allows count as spaces. */
+    static LineBreaker of(String text, int mostLines) {
+        String lines = text.strip().replace("\r\n", "\n").replace('\r', '\n');
+        boolean allowed = lines.chars().filter(c -> c == '\n').count() < mostLines;
+        List<String> pieces = new ArrayList<>();
+        List<Boolean> forced = new ArrayList<>();
+        for (String line : (allowed ? lines : lines.replace('\n', ' ')).split("\n", -1)) {
+            BreakIterator breaks = BreakIterator.getLineInstance(Locale.ROOT);
+            breaks.setText(line);
+            int start = breaks.first();
+            for (int end = breaks.next(); end != BreakIterator.DONE; end = breaks.next()) {
+                pieces.add(line.substring(start, end));
+                forced.add(end == line.length());
+                start = end;
+            }
+        }
+        return new LineBreaker(pieces, forced);
+    }
+
+    int size() {
+        return pieces.size();
+    }
+
+    /** The text of a line made of these pieces. */
+    String line(int from, int to) {
+        return String.join("", pieces.subList(from, to)).strip();
+    }
+
+    /** Whether these pieces may stand in one line. */
+    boolean mayJoin(int from, int to) {
+        return !forced.subList(from, to - 1).contains(true);
+    }
+}

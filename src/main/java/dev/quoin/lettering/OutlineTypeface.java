@@ -1,0 +1,131 @@
+package dev.quoin.lettering;
+
+import dev.quoin.geometry.Affine;
+import dev.quoin.geometry.Path;
+import java.awt.Font;
+import java.awt.font.FontRenderContext;
+import java.awt.font.GlyphVector;
+import java.awt.font.TextAttribute;
+import java.awt.geom.Point2D;
+import java.text.Normalizer;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Supplier;
+
+/**
+ * A font of outlines, shaped by the platform's HarfBuzz with kerning and ligatures on. It is laid out at as many units
+ * as its design grid has in an em, and scaled down, since the platform rounds coordinates to 1/64 of a unit.
+ */
+final class OutlineTypeface implements Typeface {
+    /** Bounds the cache of outlines; a large Chinese font has more glyphs than an order uses. */
+    private static final int MOST_CACHED = 20_000;
+
+    private static final FontRenderContext UNHINTED = new FontRenderContext(null, true, true);
+
+    private final Supplier<OpenFont> opener;
+    private final Map<Integer, Path> outlines = new ConcurrentHashMap<>();
+    private OpenFont opened;
+
+    OutlineTypeface(Supplier<OpenFont> opener) {
+        this.opener = opener;
+    }
+
+    @Override
+    public boolean covers(String grapheme) {
+        return displays(grapheme) || displays(Normalizer.normalize(grapheme, Normalizer.Form.NFD));
+    }
+
+    @Override
+    public double capHeight() {
+        return font().capHeight();
+    }
+
+    @Override
+    public boolean strokes() {
+        return false;
+    }
+
+    @Override
+    public GlyphRun set(char[] text, int start, int end, boolean rightToLeft) {
+        OpenFont font = font();
+        int direction = rightToLeft ? Font.LAYOUT_RIGHT_TO_LEFT : Font.LAYOUT_LEFT_TO_RIGHT;
+        GlyphVector laidOut = font.font().layoutGlyphVector(UNHINTED, text, start, end, direction);
+        double em = 1.0 / font.units();
+        int count = laidOut.getNumGlyphs();
+        List<GlyphRun.Glyph> glyphs = new ArrayList<>(count);
+        for (int i = 0; i < count; i++) {
+            int code = laidOut.getGlyphCode(i);
+            Point2D at = laidOut.getGlyphPosition(i);
+            // The platform counts characters from the start of the run.
+            int index = start + laidOut.getGlyphCharIndex(i);
+            glyphs.add(new GlyphRun.Glyph(
+                    outline(code), at.getX() * em, -at.getY() * em, index, code == font.missingGlyph()));
+        }
+        return new GlyphRun(glyphs, laidOut.getGlyphPosition(count).getX() * em);
+    }
+
+    private boolean displays(String grapheme) {
+        Font font = font().font();
+        return grapheme.codePoints().allMatch(c -> c == ' ' || Characters.isIgnorable(c) || font.canDisplay(c));
+    }
+
+    private Path outline(int code) {
+        Path known = outlines.get(code);
+        if (known != null) {
+            return known;
+        }
+        if (outlines.size() >= MOST_CACHED) {
+            outlines.clear();
+        }
+        OpenFont font = font();
+        double em = 1.0 / font.units();
+        Path drawn = Path.of(font.font()
+                        .createGlyphVector(UNHINTED, new int[] {code})
+                        .getGlyphOutline(0))
+                .transform(Affine.scale(em, -em));
+        outlines.put(code, drawn);
+        return drawn;
+    }
+
+    private synchronized OpenFont font() {
+        if (opened == null) {
+            opened = opener.get();
+        }
+        return opened;
+    }
+
+    /**
+     * An opened font, ready to lay out.
+     *
+     * @param font the platform's font at a size of {@code units}
+     * @param units the size at which it is laid out, in units of its design grid
+     * @param capHeight ems
+     * @param missingGlyph the code of the glyph that stands for what the font lacks
+     */
+    record OpenFont(Font font, int units, double capHeight, int missingGlyph) {
+        /** Where neither the file nor its letters say how tall capitals are. Common practice. */
+        private static final double USUAL_CAP_HEIGHT = 0.7;
+
+        /** Makes a platform font ready; {@code capHeight} 0 means that the letter H is measured. */
+        static OpenFont of(Font plain, int units, double capHeight) {
+            Font font = plain.deriveFont(Map.of(
+                    TextAttribute.SIZE, (float) units,
+                    TextAttribute.KERNING, TextAttribute.KERNING_ON,
+                    TextAttribute.LIGATURES, TextAttribute.LIGATURES_ON));
+            double height = capHeight > 0 ? capHeight : measured(font) / units;
+            return new OpenFont(font, units, height, font.getMissingGlyphCode());
+        }
+
+        private static double measured(Font font) {
+            double height = font.canDisplay('H')
+                    ? font.createGlyphVector(UNHINTED, "H")
+                            .getOutline()
+                            .getBounds2D()
+                            .getHeight()
+                    : 0;
+            return height > 0 ? height : USUAL_CAP_HEIGHT * font.getSize2D();
+        }
+    }
+}
