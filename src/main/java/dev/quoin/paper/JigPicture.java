@@ -18,7 +18,11 @@ public record JigPicture(Box box, double width, double height, double unit, List
     /** The room on paper, mm: the width of the page, and a height that leaves some of the table on the same page. */
     private static final double MOST_WIDTH = 184;
 
-    private static final double MOST_HEIGHT = 106;
+    private static final double MOST_HEIGHT = 100;
+    /** More items than this fill a second page whatever the picture's height, so that it may as well be large. */
+    private static final int ITEMS_OF_A_PAGE = 8;
+
+    private static final double MOST_HEIGHT_OF_TWO_PAGES = 130;
     /** Small jigs are not blown up further than this. */
     private static final double MOST_SCALE = 2.5;
 
@@ -41,12 +45,17 @@ public record JigPicture(Box box, double width, double height, double unit, List
     static JigPicture of(List<SlotView> slots) {
         Box jig = slots.stream().map(JigPicture::boundsOf).reduce(Box.EMPTY, Box::union);
         Box shown = jig.isEmpty() ? Box.centred(1, 1) : jig.grow(Math.max(jig.width(), jig.height()) * 0.02 + BORDER);
-        double scale = Math.min(MOST_SCALE, Math.min(MOST_WIDTH / shown.width(), MOST_HEIGHT / shown.height()));
+        double scale = Math.min(MOST_SCALE, Math.min(MOST_WIDTH / shown.width(), mostHeight(slots) / shown.height()));
         double unit = 1 / scale;
         List<Drawn> drawn = new ArrayList<>();
         slots.forEach(slot -> drawn.add(draw(slot, unit)));
         Box flipped = new Box(shown.minX(), -shown.maxY(), shown.maxX(), -shown.minY());
         return new JigPicture(flipped, shown.width() * scale, shown.height() * scale, unit, drawn);
+    }
+
+    private static double mostHeight(List<SlotView> slots) {
+        long items = slots.stream().filter(SlotView::filled).count();
+        return items > ITEMS_OF_A_PAGE ? MOST_HEIGHT_OF_TWO_PAGES : MOST_HEIGHT;
     }
 
     private static Box boundsOf(SlotView slot) {

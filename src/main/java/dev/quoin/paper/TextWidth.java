@@ -11,6 +11,7 @@ final class TextWidth {
     /** What a reader takes for one character; {@code BreakIterator} of this platform splits emoji and Indic clusters. */
     private static final Pattern GRAPHEME = Pattern.compile("\\X");
 
+    private static final int FIRST_COMBINING = 0x300;
     private static final int FIRST_WIDE = 0x2E80;
     private static final int FIRST_EMOJI = 0x1F000;
 
@@ -18,6 +19,12 @@ final class TextWidth {
 
     static double of(String text) {
         double width = 0;
+        if (text.chars().allMatch(character -> character < FIRST_COMBINING)) {
+            for (int i = 0; i < text.length(); i++) {
+                width += ofCharacter(text.charAt(i));
+            }
+            return width;
+        }
         for (Matcher each = GRAPHEME.matcher(text); each.find(); ) {
             width += ofCharacter(each.group().codePointAt(0));
         }
@@ -48,12 +55,12 @@ final class TextWidth {
             return 1.05;
         }
         if (character == 'W' || character == 'M' || character == 'm' || character == 'w' || character == '\u2026') {
-            return 1.02;
+            return 0.98;
         }
         if (character == ' ' || "iIjl.,:;'|!()[]".indexOf(character) >= 0) {
-            return 0.42;
+            return 0.38;
         }
-        return Character.isUpperCase(character) || character > 0x024F ? 0.8 : 0.66;
+        return Character.isUpperCase(character) || character > 0x024F ? 0.74 : 0.6;
     }
 
     private static boolean isWide(int character) {
