@@ -13,7 +13,8 @@ final class Quantities {
         int[] quantities = new int[order.rows().size()];
         long sum = 0;
         for (Row row : order.rows()) {
-            int quantity = quantity(row.cells().get(column), order.place(row, column), problems);
+            int quantity =
+                    quantity(row.cells().get(column), order.headers().get(column), order.place(row, column), problems);
             quantities[row.index()] = quantity;
             sum += quantity;
         }
@@ -25,7 +26,7 @@ final class Quantities {
         return quantities;
     }
 
-    private static int quantity(String cell, Place place, Problems problems) {
+    private static int quantity(String cell, String header, Place place, Problems problems) {
         String text = cell.strip();
         if (text.isEmpty()) {
             return 1;
@@ -33,7 +34,7 @@ final class Quantities {
         if (!text.matches("[0-9]{1,9}")) {
             problems.error(
                     place,
-                    "quantity '" + text + "' is no whole number",
+                    header + ": '" + text + "' is no whole number",
                     "write a number from 0 to " + Items.MOST_A_ROW + ", or leave the cell empty for 1");
             return 1;
         }
@@ -41,12 +42,12 @@ final class Quantities {
         if (quantity > Items.MOST_A_ROW) {
             problems.error(
                     place,
-                    "quantity " + text + " is more than " + Items.MOST_A_ROW,
+                    header + ": " + text + " is more than " + Items.MOST_A_ROW,
                     "split the row, or correct the number");
             return 1;
         }
         if (quantity == 0) {
-            problems.note(place, "quantity 0, so nothing is made for this row", "");
+            problems.note(place, header + ": 0, so nothing is made for this row", "");
         }
         return quantity;
     }

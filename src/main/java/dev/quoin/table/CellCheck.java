@@ -17,45 +17,49 @@ final class CellCheck {
         this.problems = problems;
     }
 
-    /** Reports the first thing wrong with the cell, if any. */
-    void check(String cell, Place place) {
+    /**
+     * Reports the first thing wrong with the cell, if any.
+     *
+     * @param header how messages begin
+     */
+    void check(String cell, String header, Place place) {
         if (cell.length() > LONGEST) {
             problems.error(
                     place,
-                    "a cell of " + cell.length() + " characters, more than " + LONGEST + " are not read",
+                    header + "a cell of " + cell.length() + " characters, more than " + LONGEST + " are not read",
                     "shorten it, or look for a quote that is not closed");
             return;
         }
         for (int i = 0; i < cell.length(); i++) {
             char c = cell.charAt(i);
             if (c == '\uFFFD') {
-                lost(cell, place);
+                lost(cell, header, place);
                 return;
             }
             if (Character.isISOControl(c) && c != '\t' && c != '\n' && c != '\r') {
-                problems.error(place, named(c) + " in " + seen(cell), "retype the cell without it");
+                problems.error(place, header + named(c) + " in " + seen(cell), "retype the cell without it");
                 return;
             }
             if (c >= 0x80 && encoding.assumed() && !assumptionTold) {
                 assumptionTold = true;
                 problems.warning(
                         place,
-                        "the file is not UTF-8 and was read as Windows-1252, which gives " + seen(cell),
+                        header + "the file is not UTF-8 and was read as Windows-1252, which gives " + seen(cell),
                         "check the accented letters, and save the file as UTF-8 if they are wrong");
             }
         }
     }
 
-    private void lost(String cell, Place place) {
+    private void lost(String cell, String header, Place place) {
         if (encoding.sound()) {
             problems.warning(
                     place,
-                    "a character was lost before the file was saved (U+FFFD), in " + seen(cell),
+                    header + "a character was lost before the file was saved (U+FFFD), in " + seen(cell),
                     "retype the cell");
         } else {
             problems.error(
                     place,
-                    "bytes that are no text in " + encoding.charset() + ", in " + seen(cell),
+                    header + "bytes that are no text in " + encoding.charset() + ", in " + seen(cell),
                     "save the file again as UTF-8 text, or retype the cell");
         }
     }
@@ -65,11 +69,13 @@ final class CellCheck {
     }
 
     private static String seen(String cell) {
-        String shown = cell.codePoints()
-                .limit(40)
-                .map(c -> Character.isISOControl(c) ? '\uFFFD' : c)
-                .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
-                .toString();
-        return "'" + shown + (shown.length() < cell.length() ? "..." : "") + "'";
+        String start =
+                cell.substring(0, cell.offsetByCodePoints(0, Math.min(40, cell.codePointCount(0, cell.length()))));
+        return "'" + plain(start) + (start.length() < cell.length() ? "..." : "") + "'";
+    }
+
+    /** The text as a message may show it: control characters could play tricks on a terminal. */
+    static String plain(String text) {
+        return text.replaceAll("\\p{Cc}", "\uFFFD");
     }
 }

@@ -96,7 +96,7 @@ final class TableParser {
         List<String> row = new ArrayList<>(next.size());
         for (String cell : next) {
             row.add(cell == null ? "" : cell);
-            check.check(row.get(row.size() - 1), new Place(name, line, row.size()));
+            check.check(row.get(row.size() - 1), headerAt(row.size()), new Place(name, line, row.size()));
         }
         if (headers.isEmpty()) {
             takeHeaders(row, line);
@@ -109,6 +109,13 @@ final class TableParser {
         }
         cells.add(line, fit(row, line));
         return true;
+    }
+
+    /** How a message begins: the header of the column, from 1, and a colon. */
+    private String headerAt(int column) {
+        return column <= headers.size()
+                ? CellCheck.plain(headers.get(column - 1).strip()) + ": "
+                : "";
     }
 
     private void takeHeaders(List<String> row, int line) {
@@ -126,7 +133,7 @@ final class TableParser {
             } else if (first != null) {
                 problems.error(
                         place,
-                        "columns " + first + " and " + (i + 1) + " are both named '" + header + "'",
+                        "columns " + first + " and " + (i + 1) + " are both named '" + CellCheck.plain(header) + "'",
                         "rename one");
                 whole = false;
             }

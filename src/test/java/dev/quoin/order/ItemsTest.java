@@ -32,7 +32,7 @@ class ItemsTest {
         assertEquals(List.of(), told(items.ofRow(1)));
         assertEquals(List.of("2:c:1", "3:c:2", "4:c:3"), told(items.ofRow(2)));
         assertEquals("4:c:3", told(items.numbered(4)));
-        assertEquals(List.of("order.csv:3:2: note: quantity 0, so nothing is made for this row"), told(problems));
+        assertEquals(List.of("order.csv:3:2: note: qty: 0, so nothing is made for this row"), told(problems));
     }
 
     @Test
@@ -42,14 +42,14 @@ class ItemsTest {
         assertEquals(10_005, items.size());
         assertEquals(
                 List.of(
-                        "order.csv:3:2: quantity 10001 is more than 10000; split the row, or correct the number",
-                        "order.csv:4:2: quantity 'two' is no whole number; "
+                        "order.csv:3:2: qty: 10001 is more than 10000; split the row, or correct the number",
+                        "order.csv:4:2: qty: 'two' is no whole number; "
                                 + "write a number from 0 to 10000, or leave the cell empty for 1",
-                        "order.csv:5:2: quantity '1.5' is no whole number; "
+                        "order.csv:5:2: qty: '1.5' is no whole number; "
                                 + "write a number from 0 to 10000, or leave the cell empty for 1",
-                        "order.csv:6:2: quantity '-1' is no whole number; "
+                        "order.csv:6:2: qty: '-1' is no whole number; "
                                 + "write a number from 0 to 10000, or leave the cell empty for 1",
-                        "order.csv:7:2: quantity '99999999999' is no whole number; "
+                        "order.csv:7:2: qty: '99999999999' is no whole number; "
                                 + "write a number from 0 to 10000, or leave the cell empty for 1"),
                 told(problems));
     }

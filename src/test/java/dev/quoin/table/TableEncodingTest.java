@@ -41,7 +41,7 @@ class TableEncodingTest {
         byte[] content = bytes("Name,Price\nAnna,3\nMi", 0x9A, "ka,5 ", 0x80, "\nJos", 0xE9, ",7\n");
         assertEquals(
                 List.of(
-                        "order.csv:3:1: warning: the file is not UTF-8 and was read as Windows-1252, which gives 'Miška'; "
+                        "order.csv:3:1: warning: Name: the file is not UTF-8 and was read as Windows-1252, which gives 'Miška'; "
                                 + "check the accented letters, and save the file as UTF-8 if they are wrong"),
                 Tables.problems(content));
         assertEquals(
@@ -58,7 +58,7 @@ class TableEncodingTest {
     void aDamagedUtf8FileIsNotTakenForWindows1252() {
         byte[] content = bytes("Name,Role\nZo", 0xC3, 0xAB, ",Ren", 0xC3, 0xA9, "e\nJos", 0xE9, ",x\n");
         assertEquals(
-                List.of("order.csv:3:1: bytes that are no text in UTF-8, in 'Jos\uFFFD'; "
+                List.of("order.csv:3:1: Name: bytes that are no text in UTF-8, in 'Jos\uFFFD'; "
                         + "save the file again as UTF-8 text, or retype the cell"),
                 Tables.problems(content));
     }
@@ -66,7 +66,7 @@ class TableEncodingTest {
     @Test
     void aByteThatWindows1252LeavesOpenIsNoText() {
         assertEquals(
-                List.of("order.csv:2:2: bytes that are no text in windows-1252, in 'x\uFFFD'; "
+                List.of("order.csv:2:2: b: bytes that are no text in windows-1252, in 'x\uFFFD'; "
                         + "save the file again as UTF-8 text, or retype the cell"),
                 Tables.problems(bytes("a,b\n1,x", 0x81, "\n")));
     }
@@ -74,7 +74,7 @@ class TableEncodingTest {
     @Test
     void aCharacterThatWasLostEarlierIsAWarning() {
         assertEquals(
-                List.of("order.csv:2:2: warning: a character was lost before the file was saved (U+FFFD), "
+                List.of("order.csv:2:2: warning: b: a character was lost before the file was saved (U+FFFD), "
                         + "in 'Jos\uFFFD'; retype the cell"),
                 Tables.problems("a,b\n1,Jos\uFFFD\n"));
     }
@@ -83,7 +83,7 @@ class TableEncodingTest {
     void halfASurrogatePairIsNoText() {
         byte[] content = bytes(0xFE, 0xFF, 0, 'a', 0, '\n', 0xD8, 0x3D, 0, '\n');
         assertEquals(
-                List.of("order.csv:2:1: bytes that are no text in UTF-16BE, in '\uFFFD'; "
+                List.of("order.csv:2:1: a: bytes that are no text in UTF-16BE, in '\uFFFD'; "
                         + "save the file again as UTF-8 text, or retype the cell"),
                 Tables.problems(content));
     }

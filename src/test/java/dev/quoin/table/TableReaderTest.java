@@ -138,8 +138,8 @@ class TableReaderTest {
         assertEquals(
                 List.of(
                         "order.csv:1:2: the control character (U+0085) in 'b\uFFFD'; retype the cell without it",
-                        "order.csv:2:1: a NUL (U+0000) in 'x\uFFFDy'; retype the cell without it",
-                        "order.csv:2:2: the control character (U+000B) in 'p\uFFFDq'; retype the cell without it"),
+                        "order.csv:2:1: a: a NUL (U+0000) in 'x\uFFFDy'; retype the cell without it",
+                        "order.csv:2:2: b\uFFFD: the control character (U+000B) in 'p\uFFFDq'; retype the cell without it"),
                 Tables.problems("a,b\u0085\nx\0y,p\u000Bq\n"));
     }
 
@@ -153,7 +153,7 @@ class TableReaderTest {
     @Test
     void endlessCellsAreNotRead() {
         assertEquals(
-                List.of("order.csv:2:1: a cell of 100001 characters, more than 100000 are not read; "
+                List.of("order.csv:2:1: a: a cell of 100001 characters, more than 100000 are not read; "
                         + "shorten it, or look for a quote that is not closed"),
                 Tables.problems("a\n" + "x".repeat(100_001) + "\n"));
     }
