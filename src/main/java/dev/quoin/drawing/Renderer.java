@@ -1,0 +1,104 @@
+package dev.quoin.drawing;
+
+import dev.quoin.geometry.Affine;
+import dev.quoin.problem.Problems;
+import java.awt.geom.AffineTransform;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import org.apache.batik.gvt.CompositeGraphicsNode;
+import org.apache.batik.gvt.GraphicsNode;
+import org.apache.batik.gvt.ShapeNode;
+import org.w3c.dom.Element;
+
+/** Draws a document once, and gathers what it shows in paint order. Used once and thrown away. */
+final class Renderer {
+    private final NodeBuilder builder;
+    private final DrawingContext context;
+    private final SvgDom dom;
+    private final Frame frame;
+    private final boolean anew;
+    private final ShapeReader shapes;
+    private final List<Drawn> constant = new ArrayList<>();
+    private final List<List<Drawn>> parts = new ArrayList<>();
+
+    private Renderer(SvgElement root, Frame frame, Variation variation, Merge merge, boolean anew, Problems problems) {
+        QuietAgent agent = new QuietAgent();
+        Predicate<SvgElement> kept = anew ? new Pruning(root, variation)::keeps : element -> true;
+        this.dom = SvgDom.build(root, frame.viewBox(), merge, kept);
+        Reporter reporter = new Reporter(dom, problems);
+        Origins origins = new Origins(dom, merge);
+        this.builder = new NodeBuilder(origins, variation, anew, reporter, agent);
+        this.context = new DrawingContext(agent, builder);
+        this.frame = frame;
+        this.anew = anew;
+        this.shapes = new ShapeReader(origins, reporter);
+        for (int i = 0; i < variation.size(); i++) {
+            parts.add(new ArrayList<>());
+        }
+    }
+
+    /** All of the drawing, with its varying parts left open. */
+    static List<Drawn> constant(SvgElement root, Frame frame, Variation variation, Problems problems) {
+        Renderer renderer = new Renderer(root, frame, variation, Merge.NONE, false, problems);
+        renderer.run();
+        return List.copyOf(renderer.constant);
+    }
+
+    /** The varying parts, by their numbers. */
+    static List<List<Drawn>> anew(SvgElement root, Frame frame, Variation variation, Merge merge, Problems problems) {
+        Renderer renderer = new Renderer(root, frame, variation, merge, true, problems);
+        renderer.run();
+        return renderer.parts.stream().map(List::copyOf).toList();
+    }
+
+    private void run() {
+        context.prepare(dom.document());
+        try {
+            GraphicsNode top = builder.build(context, dom.document());
+            walk(top, frame.toItem(), List.of(), constant);
+        } finally {
+            context.dispose();
+        }
+    }
+
+    private void walk(GraphicsNode node, Affine above, List<Viewport> viewports, List<Drawn> out) {
+        Affine toItem = affine(node.getTransform()).then(above);
+        Optional<Element> element = builder.element(node);
+        int part = element.map(builder::part).orElse(-1);
+        if (part >= 0 && !anew) {
+            out.add(new DrawnVariable(part));
+            return;
+        }
+        List<Drawn> to = part >= 0 ? parts.get(part) : out;
+        if (element.isPresent() && node instanceof ShapeNode shape) {
+            Painting painting = builder.painting(node);
+            shapes.read(element.get(), shape.getShape(), painting, toItem, viewports)
+                    .ifPresent(to::add);
+        } else if (builder.text(node).isPresent()) {
+            to.add(moved(builder.text(node).get(), toItem));
+        } else if (node instanceof CompositeGraphicsNode composite) {
+            List<Viewport> inside = Viewport.inside(node, element, toItem, viewports);
+            for (Object child : composite.getChildren()) {
+                walk((GraphicsNode) child, toItem, inside, to);
+            }
+        }
+    }
+
+    private static DrawnText moved(DrawnText text, Affine toItem) {
+        return new DrawnText(text.element(), text.lines(), toItem, text.strokeWidth(), text.filled());
+    }
+
+    private static Affine affine(AffineTransform t) {
+        return t == null
+                ? Affine.IDENTITY
+                : new Affine(
+                        t.getScaleX(),
+                        t.getShearY(),
+                        t.getShearX(),
+                        t.getScaleY(),
+                        t.getTranslateX(),
+                        t.getTranslateY());
+    }
+}

@@ -1,0 +1,74 @@
+package dev.quoin.drawing;
+
+import dev.quoin.geometry.Affine;
+import dev.quoin.geometry.Area;
+import dev.quoin.geometry.Box;
+import dev.quoin.geometry.FillRule;
+import dev.quoin.geometry.Path;
+import java.awt.BasicStroke;
+import java.awt.Shape;
+import java.awt.geom.PathIterator;
+import java.util.List;
+import java.util.Optional;
+import org.apache.batik.bridge.CSSUtilities;
+import org.w3c.dom.Element;
+
+/** Turns Batik's shapes into ours. */
+record ShapeReader(Origins origins, Reporter reporter) {
+    private static final double FARTHEST_MM = 100_000;
+
+    /** The shape of an element; nothing if it has no extent at all. */
+    Optional<Drawn> read(Element element, Shape shape, Painting painting, Affine toItem, List<Viewport> viewports) {
+        if (shape == null) {
+            return Optional.empty();
+        }
+        Path local = Path.of(shape);
+        if (local.isEmpty() || !isNear(element, local.transform(toItem).bounds())) {
+            return Optional.empty();
+        }
+        Area outline = painting.stroke()
+                .map(stroke -> outline(element, shape, local, stroke, toItem))
+                .orElse(Area.EMPTY);
+        DrawnShape drawn =
+                new DrawnShape(origins.of(element), local, toItem, rule(element), painting.filled(), outline);
+        if (drawn.painted()) {
+            checkWindows(element, drawn, viewports);
+        }
+        return Optional.of(drawn);
+    }
+
+    private Area outline(Element element, Shape shape, Path local, BasicStroke stroke, Affine toItem) {
+        if (StrokeOutline.isEndless(local, stroke)) {
+            reporter.error(element, "has too many dashes", "make its dashes longer, or its stroke solid");
+            return Area.EMPTY;
+        }
+        return StrokeOutline.of(shape, stroke, toItem);
+    }
+
+    private boolean isNear(Element element, Box box) {
+        boolean near = Box.centred(2 * FARTHEST_MM, 2 * FARTHEST_MM).contains(box, 0)
+                && !Double.isNaN(box.width() + box.height());
+        if (!near) {
+            reporter.error(element, "stands more than 100 m away from the page", "correct its numbers");
+        }
+        return near;
+    }
+
+    private void checkWindows(Element element, DrawnShape drawn, List<Viewport> viewports) {
+        for (Viewport viewport : viewports) {
+            if (!viewport.holds(drawn)) {
+                reporter.error(
+                        element,
+                        "is cut off at the edge of the <svg> or <symbol> around it, which cannot be marked yet",
+                        "cut it in the editor, or set overflow=\"visible\" there");
+                return;
+            }
+        }
+    }
+
+    private static FillRule rule(Element element) {
+        return CSSUtilities.convertFillRule(element) == PathIterator.WIND_EVEN_ODD
+                ? FillRule.EVEN_ODD
+                : FillRule.NON_ZERO;
+    }
+}
