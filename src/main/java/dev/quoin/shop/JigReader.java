@@ -7,6 +7,7 @@ import dev.quoin.geometry.Point;
 import dev.quoin.problem.Place;
 import dev.quoin.problem.Problems;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -65,7 +66,7 @@ public final class JigReader {
     }
 
     private static boolean usable(ShopRow row) {
-        return switch (row.text("usable").toLowerCase(java.util.Locale.ROOT)) {
+        return switch (row.text("usable").toLowerCase(Locale.ROOT)) {
             case "", "yes", "true", "1" -> true;
             case "no", "false", "0" -> false;
             default -> {

@@ -66,7 +66,7 @@ final class MachineTable {
         checkUnit(row, setting.key(), setting.unit);
         boolean optional = Setting.OPTIONAL.contains(setting.key());
         double value = optional ? row.number("value", setting.range, 0) : row.number("value", setting.range);
-        numbers.put(setting, value * setting.factor());
+        numbers.put(setting, setting.convert(value));
     }
 
     private void takeLaserClass(ShopRow row) {

@@ -1,5 +1,6 @@
 package dev.quoin.shop;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -7,9 +8,9 @@ import java.util.Locale;
 /** The numbers of {@code machine.csv}, with their units and ranges. */
 enum Setting {
     POWER_W("W", Range.POSITIVE),
-    WAVELENGTH_NM("nm", Range.from(100, 20_000)),
+    WAVELENGTH_NM("nm", Range.WAVELENGTH),
     BEAM_DIAMETER_MM("mm", Range.POSITIVE),
-    M2("", Range.from(1, 1000)),
+    M2("", Range.FROM_ONE),
     MAX_SPEED_MM_S("mm/s", Range.POSITIVE),
     MIN_FREQUENCY_KHZ("kHz", Range.POSITIVE),
     MAX_FREQUENCY_KHZ("kHz", Range.POSITIVE),
@@ -48,14 +49,14 @@ enum Setting {
         return name().toLowerCase(Locale.ROOT);
     }
 
-    /** What its number is multiplied by for the program's own units. */
-    double factor() {
-        return unit.equals("us") ? 1e-6 : 1;
+    /** Its number in the program's own units: microseconds become seconds. */
+    double convert(double value) {
+        return unit.equals("us") ? value / 1e6 : value;
     }
 
     static List<String> keys() {
-        List<String> keys = new java.util.ArrayList<>(
-                Arrays.stream(values()).map(Setting::key).toList());
+        List<String> keys =
+                new ArrayList<>(Arrays.stream(values()).map(Setting::key).toList());
         keys.add(LASER_CLASS);
         keys.add(FIELD_MIRROR);
         return keys;

@@ -2,6 +2,7 @@ package dev.quoin.table;
 
 import dev.quoin.problem.Place;
 import dev.quoin.problem.Problems;
+import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.Reader;
 import java.io.UncheckedIOException;
@@ -188,7 +189,7 @@ final class TableParser {
 
     /** The text from the start of a line, from 1; CR, LF and CRLF end one. */
     private Reader readerAt(int line) throws IOException {
-        Reader reader = new java.io.BufferedReader(encoding.reader(content));
+        Reader reader = new BufferedReader(encoding.reader(content));
         int current = 1;
         boolean afterCr = false;
         while (current < line) {
