@@ -1,6 +1,8 @@
 package dev.quoin.shop;
 
 import dev.quoin.drawing.Drawn;
+import dev.quoin.drawing.SvgDrawing;
+import dev.quoin.drawing.VariableAttribute;
 import dev.quoin.geometry.Box;
 import dev.quoin.geometry.Path;
 import dev.quoin.geometry.Point;
@@ -33,6 +35,29 @@ public final class JigReader {
                 .map(List::copyOf)
                 .orElse(List.of());
         return problems.errors() > before ? Optional.empty() : Optional.of(new Jig(name(file), middle(slots), slots));
+    }
+
+    /**
+     * A jig from an SVG drawing: what {@link #fromShapes} says of what it shows. A placeholder in it is an error, since a
+     * jig is the same for all rows.
+     *
+     * @param file the file's name, as problems give it
+     */
+    public static Optional<Jig> svg(String file, byte[] content, Problems problems) {
+        int before = problems.errors();
+        Optional<SvgDrawing> drawing = SvgDrawing.read(file, content, problems);
+        List<VariableAttribute> variables =
+                drawing.map(SvgDrawing::variableAttributes).orElse(List.of());
+        for (VariableAttribute variable : variables) {
+            problems.error(
+                    variable.element().place(),
+                    "a placeholder in attribute '" + variable.name() + "' of a jig, which has no row to fill it from",
+                    "write the value itself");
+        }
+        List<Drawn> drawn = drawing.map(read -> read.draw(problems)).orElse(List.of());
+        return problems.errors() > before
+                ? Optional.empty()
+                : drawing.flatMap(read -> fromShapes(file, drawn, read.millimetresPerUnit(), problems));
     }
 
     /**

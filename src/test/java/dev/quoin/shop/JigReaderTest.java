@@ -1,6 +1,7 @@
 package dev.quoin.shop;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.quoin.drawing.Drawn;
@@ -16,7 +17,9 @@ import dev.quoin.geometry.Point;
 import dev.quoin.problem.Place;
 import dev.quoin.problem.Problem;
 import dev.quoin.problem.Problems;
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -123,7 +126,7 @@ class JigReaderTest {
         assertEquals(expected.minY(), actual.minY(), 1e-9);
         assertEquals(expected.maxX(), actual.maxX(), 1e-9);
         assertEquals(expected.maxY(), actual.maxY(), 1e-9);
-        assertTrue(!slot.usable());
+        assertFalse(slot.usable());
     }
 
     @ParameterizedTest
@@ -201,6 +204,79 @@ class JigReaderTest {
                 drawn(new Problems(), uses).orElseThrow().slots().stream()
                         .map(Slot::id)
                         .toList());
+    }
+
+    @Test
+    void aDrawingIsReadThroughItsGroupsAndViewBox() {
+        Problems problems = new Problems();
+        Jig jig = svg("""
+                        <svg xmlns="http://www.w3.org/2000/svg" width="10cm" height="5cm" viewBox="100 200 200 100">
+                          <defs><rect id="tag" width="60" height="20"/></defs>
+                          <rect class="guide" x="100" y="200" width="200" height="100" fill="none" stroke="black"/>
+                          <g transform="translate(100 200)">
+                            <use id="A1" class="pocket" href="#tag" x="10" y="10"/>
+                            <g transform="rotate(90 160 50)">
+                              <circle id="A2" class="pocket unusable" cx="160" cy="30" r="10"/>
+                            </g>
+                          </g>
+                        </svg>
+                        """, problems).orElseThrow(() -> new AssertionError(told(problems)));
+        assertEquals(List.of(), told(problems));
+        Slot first = jig.slots().get(0);
+        assertEquals("A1", first.id());
+        // Its middle is 40, 20 units from the page's upper left corner; half a mm a unit, the page's centre 50, 25 mm.
+        assertPoint(-30, 15, first.centre());
+        assertEquals(30, first.width(), 1e-4);
+        assertEquals(10, first.height(), 1e-4);
+        assertEquals(0, first.rotation(), 1e-6);
+        Slot second = jig.slots().get(1);
+        // The circle's middle stands 20 units above the pivot 160, 50; a quarter clockwise takes it to its right.
+        assertPoint(40, 0, second.centre());
+        assertEquals(10, second.width(), 1e-4);
+        assertEquals(-90, second.rotation(), 1e-6);
+        assertFalse(second.usable());
+    }
+
+    @Test
+    void aPlaceholderInADrawingOfAJigIsAnError() {
+        Problems problems = new Problems();
+        assertTrue(svg("""
+                        <svg xmlns="http://www.w3.org/2000/svg" width="10mm" height="10mm" viewBox="0 0 10 10">
+                          <rect id="A" class="pocket" x="${x}" y="0" width="5" height="5"/>
+                        </svg>
+                        """, problems).isEmpty());
+        assertEquals(
+                List.of("a placeholder in attribute 'x' of a jig, which has no row to fill it from"),
+                problems.sorted().stream().map(Problem::message).toList());
+    }
+
+    @Test
+    void theSampleJigsAreReadWithoutAProblem() throws IOException {
+        java.nio.file.Path folder = java.nio.file.Path.of("templates", "jigs");
+        Problems problems = new Problems();
+        byte[] drawing = Files.readAllBytes(folder.resolve("harbour-tray.svg"));
+        assertEquals(
+                20,
+                JigReader.svg("harbour-tray.svg", drawing, problems)
+                        .orElseThrow()
+                        .slots()
+                        .size());
+        for (String name : List.of("orchard-tray.csv", "fob-tray.csv")) {
+            assertTrue(
+                    JigReader.csv(name, Files.readAllBytes(folder.resolve(name)), problems)
+                            .isPresent(),
+                    name);
+        }
+        assertEquals(List.of(), told(problems));
+    }
+
+    private static void assertPoint(double x, double y, Point actual) {
+        assertEquals(x, actual.x(), 1e-4);
+        assertEquals(y, actual.y(), 1e-4);
+    }
+
+    private static Optional<Jig> svg(String text, Problems problems) {
+        return JigReader.svg("jigs/tray.svg", text.getBytes(StandardCharsets.UTF_8), problems);
     }
 
     private static Optional<Jig> csv(String text, Problems problems) {

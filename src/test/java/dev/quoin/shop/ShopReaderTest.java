@@ -15,6 +15,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -95,7 +96,7 @@ class ShopReaderTest {
     @Test
     void noAdviceEverCallsAnythingSafe() throws IOException {
         String text = new String(ShopFiles.builtIn().files().get(ShopFiles.MATERIALS), StandardCharsets.UTF_8);
-        assertFalse(text.toLowerCase(java.util.Locale.ROOT).matches("(?s).*(harmless|no hazard|safe[^t]).*"), text);
+        assertFalse(text.toLowerCase(Locale.ROOT).matches("(?s).*(harmless|no hazard|safe[^t]).*"), text);
     }
 
     @Test
