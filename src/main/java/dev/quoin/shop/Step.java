@@ -31,6 +31,14 @@ public record Step(
         double inset,
         EdgePass edge,
         String note) {
+    /** The process that cuts parts out: after it nothing holds them in their place. */
+    public static final String CUT = "cut";
+
+    /** Whether it cuts parts out, as its process's name says. */
+    public boolean cuts() {
+        return method == Method.FOLLOW && process.equals(CUT);
+    }
+
     /** How files and papers name it: {@code step-1-engrave}. */
     public String id() {
         return "step-" + number + "-" + process;

@@ -52,9 +52,7 @@ final class Route {
         }
         x[2 * n] = start.x();
         y[2 * n] = start.y();
-        Tour tour = Tour.open(x, y);
-        new TourSearch(tour, Neighbours.of(x, y, 2 * n + 1)).run(kicks);
-        int[] entries = tour.travel();
+        int[] entries = n <= ShortestTravel.MOST_PIECES ? ShortestTravel.through(x, y, n) : searched(x, y, kicks);
         int[] newOrder = new int[n];
         boolean[] newBackwards = backwards.clone();
         for (int i = 0; i < n; i++) {
@@ -62,6 +60,12 @@ final class Route {
             newBackwards[newOrder[i]] ^= (entries[i] & 1) == 1;
         }
         return new Route(pieces, newOrder, ways.clone(), newBackwards);
+    }
+
+    private static int[] searched(double[] x, double[] y, int kicks) {
+        Tour tour = Tour.open(x, y);
+        new TourSearch(tour, Neighbours.of(x, y, x.length - 1)).run(kicks);
+        return tour.travel();
     }
 
     /**

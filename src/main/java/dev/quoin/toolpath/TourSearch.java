@@ -11,7 +11,7 @@ import java.util.SplittableRandom;
  * same tour: chance comes from a fixed seed, and the work is limited by count, not by the clock.
  */
 final class TourSearch {
-    private static final int DEEPEST = 25;
+    private static final int DEEPEST = 8;
     private static final int BROADEST = 5;
     private static final int LONGEST_RUN = 3;
     private static final int LONGEST_KICK = 50;
@@ -36,7 +36,7 @@ final class TourSearch {
     }
 
     /**
-     * Searches until nothing helps, then kicks and searches again so many times. A tour of less than four pieces is left
+     * Searches until nothing helps, then kicks and searches again so many times. A tour of fewer than four pieces is left
      * alone by the kicks.
      */
     void run(int kicks) {
@@ -46,7 +46,7 @@ final class TourSearch {
         tour.mark();
         descend();
         SplittableRandom random = new SplittableRandom(1);
-        for (int i = 0; i < kicks && tour.size() >= 8; i++) {
+        for (int i = 0; i < kicks && tour.size() >= 4; i++) {
             tour.mark();
             double gain = kick(random) + descend();
             if (gain < -LEAST) {

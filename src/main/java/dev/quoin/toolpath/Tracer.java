@@ -21,9 +21,6 @@ public final class Tracer {
     /** How far lines may leave the curves that they stand for, mm. */
     public static final double TOLERANCE = 0.005;
 
-    /** The process whose inner outlines come before the outer ones around them: a part must not fall before its hole is cut. */
-    public static final String CUT = "cut";
-
     private final double tolerance;
 
     public Tracer() {
@@ -53,7 +50,7 @@ public final class Tracer {
         for (Mark mark : marks) {
             mark.path().flatten(tolerance).forEach(line -> pieces.add(Outline.of(line)));
         }
-        Pass pass = Pass.through(pieces, step.process().equals(CUT));
+        Pass pass = Pass.through(pieces, step.cuts());
         return BeamPath.of(Collections.nCopies(step.passes(), pass));
     }
 

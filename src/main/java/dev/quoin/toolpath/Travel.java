@@ -9,21 +9,11 @@ import java.util.List;
  * way, in turn.
  */
 final class Travel {
-    /** Kicks of the search for each piece: more find shorter tours, slowly. */
-    private static final int KICKS_A_PIECE = 2;
+    /** Kicks of the search: so many, and one more for each piece. More find shorter tours, slowly. */
+    private static final int KICKS = 20;
 
-    private static final int MOST_KICKS = 20_000;
+    private static final int MOST_KICKS = 2_000;
     private static final int MOST_ROUNDS = 5;
-
-    private final int kicksAPiece;
-
-    Travel() {
-        this(KICKS_A_PIECE);
-    }
-
-    Travel(int kicksAPiece) {
-        this.kicksAPiece = kicksAPiece;
-    }
 
     /** All pieces, each once. */
     Strokes through(List<Piece> pieces) {
@@ -54,7 +44,7 @@ final class Travel {
         if (pieces.size() < 2) {
             return best;
         }
-        int kicks = Math.min(MOST_KICKS, kicksAPiece * pieces.size());
+        int kicks = Math.min(MOST_KICKS, KICKS + pieces.size());
         for (int round = 0; round < MOST_ROUNDS; round++) {
             best = best.reordered(start, kicks);
             if (!best.chooseWays(start)) {

@@ -121,7 +121,7 @@ class TravelTest {
 
     @Property(tries = 20)
     void upToSevenPiecesAreOrderedAsWellAsCanBe(@ForAll @IntRange(min = 2, max = 7) int count, @ForAll long seed) {
-        // Against all orders and directions; a search that may stop in a dead end is allowed a tenth.
+        // Against all orders and directions; from six on the search may stop in a dead end, and is allowed a tenth.
         Random random = new Random(seed);
         List<Piece> pieces = new ArrayList<>();
         for (int i = 0; i < count; i++) {
@@ -131,7 +131,8 @@ class TravelTest {
         double found = new Travel().route(pieces, Point.ORIGIN).length(Point.ORIGIN);
         double best = shortest(pieces, new boolean[count], 0, 0);
         assertTrue(found >= best - 1e-9, found + " < " + best);
-        assertTrue(found <= best * 1.1 + 1e-9, found + " > " + best);
+        double allowed = count <= ShortestTravel.MOST_PIECES ? 1 : 1.1;
+        assertTrue(found <= best * allowed + 1e-9, found + " > " + best);
     }
 
     private static double shortest(List<Piece> pieces, boolean[] done, double x, double y) {
