@@ -1,15 +1,22 @@
 package dev.quoin.drawing;
 
+import dev.quoin.geometry.FillRule;
 import org.apache.batik.bridge.AbstractGraphicsNodeBridge;
 import org.apache.batik.bridge.Bridge;
 import org.apache.batik.bridge.BridgeContext;
+import org.apache.batik.bridge.BridgeException;
+import org.apache.batik.bridge.ErrorConstants;
 import org.apache.batik.bridge.GVTBuilder;
+import org.apache.batik.bridge.SVGPathElementBridge;
 import org.apache.batik.bridge.UserAgent;
 import org.apache.batik.gvt.CompositeGraphicsNode;
 import org.apache.batik.gvt.GraphicsNode;
+import org.apache.batik.gvt.ShapeNode;
 import org.w3c.dom.Document;
+import org.w3c.dom.Element;
 
-/** Batik's state for one drawing of a document. A text becomes an empty node that carries its transform. */
+/** Batik's state for one drawing of a document. A text becomes an empty node that carries its transform;
+ * path data is read by our own parser. */
 final class DrawingContext extends BridgeContext {
     DrawingContext(UserAgent agent, GVTBuilder builder) {
         super(agent, null, new NoLoader());
@@ -26,6 +33,7 @@ final class DrawingContext extends BridgeContext {
     public void registerSVGBridges() {
         super.registerSVGBridges();
         putBridge(new TextBridge());
+        putBridge(new PathBridge());
     }
 
     private static final class TextBridge extends AbstractGraphicsNodeBridge {
@@ -47,6 +55,25 @@ final class DrawingContext extends BridgeContext {
         @Override
         public boolean isComposite() {
             return false;
+        }
+    }
+
+    /** Reads path data by {@link PathData}; a path without any draws nothing. */
+    private static final class PathBridge extends SVGPathElementBridge {
+        @Override
+        public Bridge getInstance() {
+            return new PathBridge();
+        }
+
+        @Override
+        protected void buildShape(BridgeContext context, Element element, ShapeNode node) {
+            String d = element.getAttribute("d");
+            try {
+                node.setShape(PathData.parse(d).toShape(FillRule.NON_ZERO));
+            } catch (IllegalArgumentException e) {
+                throw new BridgeException(
+                        context, element, e, ErrorConstants.ERR_ATTRIBUTE_VALUE_MALFORMED, new Object[] {"d", d});
+            }
         }
     }
 }

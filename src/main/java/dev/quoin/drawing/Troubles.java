@@ -62,7 +62,8 @@ final class Troubles {
             case ErrorConstants.ERR_ATTRIBUTE_VALUE_MALFORMED ->
                 reporter.error(
                         culprit,
-                        "has " + attribute + "=" + quoted(value) + ", which is not understood",
+                        "has " + attribute + "=" + quoted(value) + ", which is "
+                                + (attribute.equals("d") ? e.getMessage() : "not understood"),
                         "correct that value");
             default -> tell(culprit, (RuntimeException) e);
         }
@@ -82,6 +83,9 @@ final class Troubles {
     /** Batik keeps the attribute's name to itself, but writes it into its message in quotes. */
     private static String attributeOf(Element element, BridgeException e) {
         String message = String.valueOf(e.getMessage());
+        if (message.startsWith("not path data")) {
+            return "d";
+        }
         NamedNodeMap attributes = element.getAttributes();
         for (int i = 0; i < attributes.getLength(); i++) {
             Attr attribute = (Attr) attributes.item(i);
