@@ -2,6 +2,7 @@ package dev.quoin.shop;
 
 import dev.quoin.problem.Problems;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -48,7 +49,7 @@ final class RecipeTable {
         }
         Map<String, Recipe> recipes = new LinkedHashMap<>();
         rows.forEach((name, steps) -> recipes.put(name, recipe(name, steps)));
-        return recipes;
+        return Collections.unmodifiableMap(recipes);
     }
 
     private Recipe recipe(String name, List<ShopRow> rows) {

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -25,6 +26,10 @@ public record ShopFiles(String origin, Map<String, byte[]> files) {
     public static final List<String> NAMES = List.of(LENSES, MACHINE, RECIPES, BLANKS, MATERIALS);
 
     private static final String BUILT_IN = "built-in shop";
+
+    public ShopFiles {
+        files = Collections.unmodifiableMap(new LinkedHashMap<>(files));
+    }
 
     /** The shop that the program brings along: invented examples, as its notes say. */
     public static ShopFiles builtIn() throws IOException {

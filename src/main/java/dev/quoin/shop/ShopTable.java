@@ -7,6 +7,7 @@ import dev.quoin.table.Table;
 import dev.quoin.table.TableReader;
 import dev.quoin.table.TableRow;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -77,7 +78,7 @@ final class ShopTable {
             }
             made.put(name, make.apply(row));
         }
-        return made;
+        return Collections.unmodifiableMap(made);
     }
 
     /** Reports that it has no rows, where it must have some. */

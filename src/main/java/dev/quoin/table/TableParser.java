@@ -46,7 +46,7 @@ final class TableParser {
                 .setQuoteMode(QuoteMode.ALL_NON_NULL)
                 .get();
         this.problems = problems;
-        this.check = new CellCheck(encoding, problems);
+        this.check = new CellCheck(name, encoding, problems);
     }
 
     Optional<Table> parse() {
@@ -97,8 +97,8 @@ final class TableParser {
         List<String> row = new ArrayList<>(next.size());
         for (String cell : next) {
             row.add(cell == null ? "" : cell);
-            check.check(row.get(row.size() - 1), headerAt(row.size()), new Place(name, line, row.size()));
         }
+        check.check(row, headers, line);
         if (headers.isEmpty()) {
             takeHeaders(row, line);
             return true;
@@ -110,13 +110,6 @@ final class TableParser {
         }
         cells.add(line, fit(row, line));
         return true;
-    }
-
-    /** How a message begins: the header of the column, from 1, and a colon. */
-    private String headerAt(int column) {
-        return column <= headers.size()
-                ? CellCheck.plain(headers.get(column - 1).strip()) + ": "
-                : "";
     }
 
     private void takeHeaders(List<String> row, int line) {

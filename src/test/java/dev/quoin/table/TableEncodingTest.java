@@ -80,6 +80,12 @@ class TableEncodingTest {
     }
 
     @Test
+    void theCellThatTheAssumptionIsToldAboutIsCheckedToItsEnd() {
+        List<String> problems = Tables.problems(bytes("a\nJos", 0xE9, 0x81, "\n"));
+        assertEquals(2, problems.size(), problems.toString());
+    }
+
+    @Test
     void halfASurrogatePairIsNoText() {
         byte[] content = bytes(0xFE, 0xFF, 0, 'a', 0, '\n', 0xD8, 0x3D, 0, '\n');
         assertEquals(
