@@ -4,7 +4,7 @@ import dev.quoin.geometry.Point;
 
 /** A space that blocks of text are fitted into, mm. */
 interface FitSpace {
-    /** Room for ink that stands over by rounding, as a part of a text's size. */
+    /** How far ink keeps from the edge, mm, so that rounding never carries it over. */
     double ROUNDING = 1e-9;
 
     /** The largest font size, mm, at which the block's ink lies inside; 0 where there is none. */

@@ -111,7 +111,7 @@ public final class Fitter {
     }
 
     private static FitSpace space(FitRequest request) {
-        Box box = request.space().outline().bounds().grow(-request.inset());
+        Box box = request.space().outline().bounds().grow(-request.inset() - FitSpace.ROUNDING);
         return new RectangleSpace(box, request.anchor(), request.align());
     }
 

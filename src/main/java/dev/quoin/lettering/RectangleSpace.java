@@ -9,7 +9,7 @@ record RectangleSpace(Box box, TextAnchor anchor, VerticalAlign align) implement
     @Override
     public double largest(TextBlock block, double squeeze) {
         Box ink = block.ink(anchor, squeeze);
-        return Math.min(box.width() / ink.width(), box.height() / ink.height()) * (1 - ROUNDING);
+        return Math.min(box.width() / ink.width(), box.height() / ink.height());
     }
 
     @Override
