@@ -1,0 +1,148 @@
+package dev.quoin.art;
+
+import dev.quoin.drawing.VariableText;
+import dev.quoin.problem.Place;
+import dev.quoin.problem.Problems;
+import dev.quoin.problem.Suggestion;
+import freemarker.core.InvalidReferenceException;
+import freemarker.core.ParseException;
+import freemarker.core.TemplateClassResolver;
+import freemarker.template.Configuration;
+import freemarker.template.Template;
+import freemarker.template.TemplateException;
+import freemarker.template.TemplateExceptionHandler;
+import java.io.IOException;
+import java.io.StringReader;
+import java.io.StringWriter;
+import java.io.Writer;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * Compiles the placeholders of templates, each to a small FreeMarker template of its own. Nothing is escaped: values go
+ * into attributes and texts as values, never as markup. Templates may come from strangers: no class of ours or the
+ * platform's can be reached, and no other template.
+ */
+final class Expressions {
+    /** Longer results are refused, characters. */
+    static final int MOST_CHARACTERS = 10_000;
+
+    private final Configuration configuration;
+    private final Columns columns;
+
+    Expressions(Columns columns, Locale locale) {
+        this.columns = columns;
+        configuration = new Configuration(Configuration.VERSION_2_3_34);
+        configuration.setLocale(locale);
+        configuration.setNumberFormat("computer");
+        configuration.setBooleanFormat("c");
+        configuration.setNewBuiltinClassResolver(TemplateClassResolver.ALLOWS_NOTHING_RESOLVER);
+        configuration.setAPIBuiltinEnabled(false);
+        configuration.setTemplateExceptionHandler(TemplateExceptionHandler.RETHROW_HANDLER);
+        configuration.setLogTemplateExceptions(false);
+        configuration.setLocalizedLookup(false);
+    }
+
+    /** Compiles a text; what is wrong with its placeholders is a problem at {@code place}. */
+    TextSource compile(VariableText text, Place place, Problems problems) {
+        List<TextSource.Part> parts = new ArrayList<>();
+        TrialModel trial = columns.trial();
+        for (VariableText.Part part : text.parts()) {
+            if (part instanceof VariableText.Literal literal) {
+                parts.add(row -> literal.text());
+            } else if (part instanceof VariableText.Placeholder placeholder) {
+                compile(placeholder.expression(), trial, place, problems).ifPresent(parts::add);
+            }
+        }
+        for (String name : trial.unknown()) {
+            problems.error(
+                    place,
+                    "'" + text.source() + "' uses '" + name + "', and the order has no such column",
+                    Suggestion.remedy(name, columns.names()));
+        }
+        return new TextSource(parts, columns.indexes(trial.known()));
+    }
+
+    private Optional<TextSource.Part> compile(String expression, TrialModel trial, Place place, Problems problems) {
+        String source = "${" + expression + "}";
+        try {
+            Template template = new Template("placeholder", new StringReader(source), configuration);
+            tryOut(template, trial);
+            return Optional.of(row -> process(template, source, row));
+        } catch (ParseException e) {
+            problems.error(
+                    place,
+                    "the placeholder " + source + " cannot be read: " + firstLine(e.getEditorMessage()),
+                    "correct it as FreeMarker's expressions are written");
+            return Optional.empty();
+        } catch (IOException e) {
+            throw new IllegalStateException("a string cannot fail to be read", e);
+        }
+    }
+
+    /** Works the placeholder out once, so that a column that the order lacks is told once, and not for every row. */
+    private static void tryOut(Template template, TrialModel trial) {
+        try {
+            template.process(trial, new BoundedWriter());
+        } catch (TemplateException | IOException expected) {
+            // Made-up values need not suit the expression; only the names that it asks for matter here.
+        }
+    }
+
+    private static String process(Template template, String source, RowModel row) throws MergeFailure {
+        BoundedWriter result = new BoundedWriter();
+        try {
+            template.process(row, result);
+        } catch (InvalidReferenceException e) {
+            throw missing(e.getBlamedExpressionString(), source);
+        } catch (TemplateException e) {
+            throw new MergeFailure(
+                    source + " cannot be worked out: " + firstLine(e.getMessageWithoutStackTop()),
+                    "correct the value or the placeholder");
+        } catch (IOException tooLong) {
+            throw new MergeFailure(
+                    source + " gives more than " + MOST_CHARACTERS + " characters", "shorten what it gives");
+        }
+        return result.toString();
+    }
+
+    private static MergeFailure missing(String blamed, String source) {
+        String what = blamed == null ? source : blamed;
+        return new MergeFailure(
+                what + " is empty, and the template uses it", "fill it in, or permit it: ${" + what + "!}");
+    }
+
+    private static String firstLine(String message) {
+        return message == null ? "no reason given" : message.lines().findFirst().orElse("no reason given");
+    }
+
+    /** Takes so many characters and no more. */
+    private static final class BoundedWriter extends Writer {
+        private final StringWriter text = new StringWriter();
+
+        @Override
+        public void write(char[] characters, int from, int count) throws IOException {
+            if (text.getBuffer().length() + count > MOST_CHARACTERS) {
+                throw new IOException("too long");
+            }
+            text.write(characters, from, count);
+        }
+
+        @Override
+        public void flush() {
+            // Nothing is held back.
+        }
+
+        @Override
+        public void close() {
+            // A string needs no closing.
+        }
+
+        @Override
+        public String toString() {
+            return text.toString();
+        }
+    }
+}

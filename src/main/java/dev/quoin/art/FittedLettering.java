@@ -1,0 +1,62 @@
+package dev.quoin.art;
+
+import dev.quoin.drawing.Element;
+import dev.quoin.geometry.Decimals;
+import dev.quoin.lettering.FitRequest;
+import dev.quoin.lettering.FitResult;
+import dev.quoin.lettering.Fitted;
+import dev.quoin.lettering.Fitter;
+import dev.quoin.lettering.FontSet;
+import dev.quoin.lettering.MissingCharacters;
+import dev.quoin.lettering.TooLong;
+import java.util.Optional;
+
+/**
+ * A text that is sized to its space.
+ *
+ * @param request the space, in the text's frame
+ * @param templateLines how many lines the template itself has
+ */
+record FittedLettering(TextSource text, FontSet fonts, FitRequest request, int templateLines, Fitter fitter)
+        implements Lettering {
+    @Override
+    public Optional<Lettered> set(Merging row, Element element) {
+        Optional<String> value = row.text(text, element).map(String::strip);
+        if (value.isEmpty()) {
+            return Optional.empty();
+        }
+        FitResult result = fitter.fit(value.get(), fonts, request);
+        if (result instanceof Fitted fitted) {
+            return Optional.of(new Lettered(fitted.outline(), marked(fitted)));
+        }
+        if (result instanceof MissingCharacters missing) {
+            row.error(text, element, missing.message(), missing.remedy());
+        } else if (result instanceof TooLong tooLong) {
+            row.error(text, element, message(value.get(), tooLong), remedy());
+        }
+        return Optional.empty();
+    }
+
+    @Override
+    public boolean strokes() {
+        return fonts.strokes();
+    }
+
+    private MarkedText marked(Fitted fitted) {
+        return new MarkedText(
+                String.join("\n", fitted.lines()),
+                fitted.capHeight(),
+                fitted.lines().size() > templateLines,
+                fitted.squeeze());
+    }
+
+    private String message(String value, TooLong tooLong) {
+        return "'" + value.replace('\n', ' ') + "' is too long for its box: capitals would be "
+                + Decimals.text(tooLong.capHeight(), 2) + " mm high, and " + Decimals.text(request.leastCapHeight(), 2)
+                + " mm is the least";
+    }
+
+    private String remedy() {
+        return request.mostLines() > 1 ? "shorten it" : "shorten it or allow two lines";
+    }
+}
