@@ -78,7 +78,9 @@ public final class GroupSurvey {
         if (!holdsAll.get(placement.slot().pocket())) {
             return SlotState.TOO_SMALL;
         }
-        return group.lens().reach().contains(extent.at(placement), 1e-6) ? SlotState.OPEN : SlotState.OUT_OF_REACH;
+        return group.lens().reach().contains(extent.at(placement), InkExtent.TOLERANCE)
+                ? SlotState.OPEN
+                : SlotState.OUT_OF_REACH;
     }
 
     private boolean holds(Path pocket, List<Path> ink) {

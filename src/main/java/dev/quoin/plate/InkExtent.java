@@ -17,6 +17,9 @@ import java.util.Set;
  * are turned. Reach is decided with it for the whole group: a slot that some item's ink would leave the field from holds none.
  */
 final class InkExtent {
+    /** How far ink may overstep the edge of the field by the rounding of numbers, mm. */
+    static final double TOLERANCE = 1e-3;
+
     /** Constant artwork is one object for all items; so many of its paths are remembered as measured. */
     private static final int MOST_REMEMBERED = 1_000;
 
