@@ -1,0 +1,107 @@
+package dev.quoin.store;
+
+import dev.quoin.table.TableWriter;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/**
+ * A run folder while it is made. It appears whole by {@link #publish}, or not at all: closed before that, or killed, it
+ * leaves nothing where the run was to be. Files may be written from several threads, each by one.
+ */
+public final class RunFolder implements AutoCloseable {
+    public static final String MANIFEST = "manifest.csv";
+
+    private final Staging staging;
+    private final Map<String, String> hashes = new TreeMap<>();
+
+    private RunFolder(Staging staging) {
+        this.staging = staging;
+    }
+
+    /**
+     * Begins a run.
+     *
+     * @param out the folder that is to appear
+     * @param replace whether a run that stands there may be replaced
+     * @throws FileAlreadyExistsException if something stands there that must not be replaced; its reason says why
+     */
+    public static RunFolder begin(Path out, boolean replace) throws IOException {
+        checkFree(out, replace);
+        return new RunFolder(Staging.beside(out));
+    }
+
+    /** Whether a run could be written to {@code out}; see {@link #begin}. */
+    public static void checkFree(Path out, boolean replace) throws FileAlreadyExistsException {
+        if (!Files.exists(out, LinkOption.NOFOLLOW_LINKS)) {
+            return;
+        }
+        if (!replace) {
+            throw new FileAlreadyExistsException(
+                    out.toString(), null, "it exists already; choose another with --out, or give --replace");
+        }
+        if (!Files.isRegularFile(out.resolve(MANIFEST))) {
+            throw new FileAlreadyExistsException(
+                    out.toString(),
+                    null,
+                    "it is not a run folder, so --replace leaves it alone; choose another with --out");
+        }
+        if (Files.exists(out.resolve(RunLog.FILE)) || Files.exists(out.resolve("reprints"))) {
+            throw new FileAlreadyExistsException(
+                    out.toString(),
+                    null,
+                    "it has a record of work done, which --replace would lose; choose another with --out");
+        }
+    }
+
+    /**
+     * A new file of the run.
+     *
+     * @param name relative, with {@code /} between folders
+     */
+    public OutputStream create(String name) throws IOException {
+        Path file = staging.folder().resolve(name).normalize();
+        if (!file.startsWith(staging.folder())) {
+            throw new IllegalArgumentException("outside the run folder: " + name);
+        }
+        Files.createDirectories(file.getParent());
+        return HashedFile.around(
+                Files.newOutputStream(file, java.nio.file.StandardOpenOption.CREATE_NEW), hash -> listed(name, hash));
+    }
+
+    /** A new text file of the run, UTF-8. */
+    public Writer createText(String name) throws IOException {
+        return new OutputStreamWriter(create(name), StandardCharsets.UTF_8);
+    }
+
+    /** Writes the manifest and puts the folder in its place. */
+    public void publish() throws IOException {
+        try (Writer text = new OutputStreamWriter(
+                Files.newOutputStream(staging.folder().resolve(MANIFEST)), StandardCharsets.UTF_8)) {
+            TableWriter table = new TableWriter(text);
+            table.row(List.of("file", "sha256"));
+            for (Map.Entry<String, String> entry : hashes.entrySet()) {
+                table.row(List.of(entry.getKey(), entry.getValue()));
+            }
+        }
+        staging.publish();
+    }
+
+    @Override
+    public void close() throws IOException {
+        staging.close();
+    }
+
+    private synchronized void listed(String name, String hash) {
+        hashes.put(name, hash);
+    }
+}
