@@ -1,0 +1,142 @@
+package dev.quoin.job;
+
+import dev.quoin.art.Template;
+import dev.quoin.order.Order;
+import dev.quoin.order.Row;
+import dev.quoin.plate.Group;
+import dev.quoin.problem.Place;
+import dev.quoin.problem.Problems;
+import dev.quoin.problem.Suggestion;
+import dev.quoin.shop.Blank;
+import dev.quoin.shop.Jig;
+import dev.quoin.shop.Lens;
+import dev.quoin.shop.Recipe;
+import dev.quoin.shop.Shop;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/** Finds what is chosen for each row: its template, recipe, blank, jig and lens. Files are read and compiled once. */
+final class Chooser {
+    private final JobSettings settings;
+    private final Order order;
+    private final Shop shop;
+    private final TemplateShelf templates;
+    private final JigShelf jigs;
+    private final Role templateRole;
+    private final Role jigRole;
+    private final Role recipeRole;
+    private final Role blankRole;
+    private final List<Integer> groupColumns = new ArrayList<>();
+    private final List<Integer> deciding = new ArrayList<>();
+    private final Map<Group, Group> groups = new HashMap<>();
+    private final Map<List<String>, Choice> chosen = new HashMap<>();
+
+    Chooser(JobSettings settings, Order order, Shop shop, TemplateShelf templates, JigShelf jigs, Problems problems) {
+        this.settings = settings;
+        this.order = order;
+        this.shop = shop;
+        this.templates = templates;
+        this.jigs = jigs;
+        templateRole = new Role(order, settings, JobKey.TEMPLATE, JobKey.TEMPLATE_COLUMN, problems);
+        jigRole = new Role(order, settings, JobKey.JIG, JobKey.JIG_COLUMN, problems);
+        recipeRole = new Role(order, settings, JobKey.RECIPE, JobKey.RECIPE_COLUMN, problems);
+        blankRole = new Role(order, settings, JobKey.BLANK, JobKey.BLANK_COLUMN, problems);
+        for (String name : settings.list(JobKey.GROUP_BY)) {
+            OptionalInt column = Role.column(order, name, settings.place(JobKey.GROUP_BY), JobKey.GROUP_BY, problems);
+            column.ifPresent(groupColumns::add);
+        }
+        deciding.addAll(groupColumns);
+        for (Role role : List.of(templateRole, jigRole, recipeRole, blankRole)) {
+            role.column().ifPresent(deciding::add);
+        }
+    }
+
+    /** What is chosen for a row; what is missing or unknown is a problem, and then there is no choice. */
+    Optional<Choice> choose(Row row, Problems problems) throws IOException {
+        List<String> key =
+                deciding.stream().map(column -> row.cells().get(column).strip()).toList();
+        Choice known = chosen.get(key);
+        if (known != null) {
+            return Optional.of(known);
+        }
+        Optional<Choice> made = make(row, problems);
+        made.ifPresent(choice -> chosen.put(key, choice));
+        return made;
+    }
+
+    private Optional<Choice> make(Row row, Problems problems) throws IOException {
+        Optional<Path> templateFile = required(templateRole.pathOf(row), templateRole, row, problems);
+        Optional<Path> jigFile = required(jigRole.pathOf(row), jigRole, row, problems);
+        Optional<Recipe> recipe = required(recipeRole.of(row), recipeRole, row, problems)
+                .flatMap(name -> known("recipe", name, shop.recipes(), recipeRole.place(row), problems));
+        Optional<String> blankName = blankRole.of(row);
+        Optional<Blank> blank =
+                blankName.flatMap(name -> known("blank", name, shop.blanks(), blankRole.place(row), problems));
+        if (templateFile.isEmpty()
+                || jigFile.isEmpty()
+                || recipe.isEmpty()
+                || blankName.isPresent() && blank.isEmpty()) {
+            return Optional.empty();
+        }
+        Optional<Template> template = templates.take(templateFile.get(), source(templateRole, row), problems);
+        Optional<Jig> jig = jigs.take(jigFile.get(), source(jigRole, row), problems);
+        Optional<Lens> lens = lens(recipe.get(), problems);
+        if (template.isEmpty()
+                || jig.isEmpty()
+                || lens.isEmpty()
+                || !template.get().suits(recipe.get(), problems)) {
+            return Optional.empty();
+        }
+        List<String> values = groupColumns.stream()
+                .map(column -> row.cells().get(column).strip())
+                .toList();
+        Group group =
+                groups.computeIfAbsent(new Group(recipe.get(), blank, jig.get(), lens.get(), values), made -> made);
+        return Optional.of(new Choice(template.get(), templates.nameOf(templateFile.get()), group));
+    }
+
+    /** A file that a row names may be missing for this row alone; one that the job names is missing for all. */
+    private Optional<Place> source(Role role, Row row) {
+        return role.isChosenBy(row) ? Optional.of(role.place(row)) : Optional.empty();
+    }
+
+    private <T> Optional<T> required(Optional<T> value, Role role, Row row, Problems problems) {
+        if (value.isEmpty()) {
+            String option = role.key().option();
+            problems.error(
+                    settings.given().isEmpty() ? Place.of(order.file()) : role.place(row),
+                    "no " + option + " is chosen",
+                    "give --" + option + ", or set it in " + JobSettingsReader.PROPERTIES);
+        }
+        return value;
+    }
+
+    private Optional<Lens> lens(Recipe recipe, Problems problems) {
+        Optional<String> asked = settings.text(JobKey.LENS);
+        if (asked.isPresent()) {
+            return known("lens", asked.get(), shop.lenses(), settings.place(JobKey.LENS), problems);
+        }
+        if (recipe.lens().isEmpty()) {
+            problems.error(
+                    recipe.place(),
+                    "no lens is chosen, and the recipe " + recipe.name() + " names none",
+                    "give --lens; " + Suggestion.remedy("", shop.lenses().keySet()));
+            return Optional.empty();
+        }
+        return known("lens", recipe.lens(), shop.lenses(), recipe.place(), problems);
+    }
+
+    private static <T> Optional<T> known(String what, String name, Map<String, T> all, Place place, Problems problems) {
+        Optional<T> found = Optional.ofNullable(all.get(name));
+        if (found.isEmpty()) {
+            problems.error(place, "unknown " + what + " '" + name + "'", Suggestion.remedy(name, all.keySet()));
+        }
+        return found;
+    }
+}

@@ -1,0 +1,86 @@
+package dev.quoin.job;
+
+import dev.quoin.problem.Place;
+import dev.quoin.problem.Problems;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+
+/** Reads the files of a job, each once, and remembers them so that the run can keep them as they were. */
+final class InputFiles {
+    private final Map<Path, byte[]> read = new LinkedHashMap<>();
+    private final Map<String, byte[]> named = new LinkedHashMap<>();
+    private final Map<Path, String> names = new LinkedHashMap<>();
+
+    /**
+     * The bytes of a file, which the run keeps.
+     *
+     * @param what it is, for the message if it is not there: "template"
+     * @throws IOException if it cannot be read
+     */
+    byte[] read(Path file, String what) throws IOException {
+        Path path = file.toAbsolutePath().normalize();
+        byte[] known = read.get(path);
+        if (known != null) {
+            return known;
+        }
+        if (!Files.exists(path)) {
+            throw new NoSuchFileException(file.toString(), null, "there is no such " + what + "; check its name");
+        }
+        if (Files.isDirectory(path)) {
+            throw new NoSuchFileException(file.toString(), null, "a folder, where a " + what + " is expected");
+        }
+        byte[] bytes = Files.readAllBytes(path);
+        read.put(path, bytes);
+        String name = free(path.getFileName().toString());
+        names.put(path, name);
+        named.put(name, bytes);
+        return bytes;
+    }
+
+    /**
+     * The bytes of a file that a cell or the whole job names.
+     *
+     * @param namedAt the cell, where a missing file is a problem of the row; empty if the job names it
+     * @throws IOException if it cannot be read, or the job names it and it is not there
+     */
+    Optional<byte[]> find(Path file, String what, Optional<Place> namedAt, Problems problems) throws IOException {
+        if (namedAt.isPresent() && !Files.isRegularFile(file)) {
+            problems.error(namedAt.get(), "there is no " + what + " '" + file.getFileName() + "'", "check its name");
+            return Optional.empty();
+        }
+        return Optional.of(read(file, what));
+    }
+
+    /** Keeps bytes that were read elsewhere. */
+    void keep(String name, byte[] bytes) {
+        named.put(name, bytes);
+    }
+
+    /** What is to be kept, by its name in the run's folder of inputs. */
+    Map<String, byte[]> kept() {
+        return named;
+    }
+
+    /** The name under which a file that was read is kept; its own if it was not read. */
+    String nameOf(Path file) {
+        Path path = file.toAbsolutePath().normalize();
+        return names.getOrDefault(path, path.getFileName().toString());
+    }
+
+    /** Two files of one name, from two folders, get a number. */
+    private String free(String name) {
+        int dot = name.lastIndexOf('.');
+        String stem = dot > 0 ? name.substring(0, dot) : name;
+        String extension = dot > 0 ? name.substring(dot) : "";
+        String free = name;
+        for (int i = 2; named.containsKey(free); i++) {
+            free = stem + "-" + i + extension;
+        }
+        return free;
+    }
+}

@@ -1,0 +1,41 @@
+package dev.quoin.job;
+
+import dev.quoin.store.RunFolder;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.Writer;
+import java.util.Map;
+import java.util.Optional;
+
+/** Keeps the inputs of a run as they were. */
+record InputsWriter(LoadedJob job, RunFolder folder) {
+    static final String FOLDER = "inputs/";
+
+    /** Writes the files, and the settings with their names, so that the folder can be read as a job again. */
+    void write() throws IOException {
+        try (Writer out = folder.createText(FOLDER + JobSettingsReader.PROPERTIES)) {
+            for (JobKey key : JobKey.values()) {
+                Optional<String> value = value(key);
+                if (value.isPresent()) {
+                    out.append(key.option()).append('=').append(value.get()).append('\n');
+                }
+            }
+        }
+        for (Map.Entry<String, byte[]> file : job.files().kept().entrySet()) {
+            try (OutputStream out = folder.create(FOLDER + file.getKey())) {
+                out.write(file.getValue());
+            }
+        }
+    }
+
+    private Optional<String> value(JobKey key) {
+        JobSettings settings = job.settings();
+        return switch (key) {
+            case OUT, REPLACE -> Optional.empty();
+            case SHOP -> settings.text(key).map(folderName -> "shop");
+            case FONTS -> settings.text(key).map(folderName -> "fonts");
+            case TEMPLATE, JIG -> settings.path(key).map(job.files()::nameOf);
+            default -> settings.text(key);
+        };
+    }
+}

@@ -1,0 +1,65 @@
+package dev.quoin.job;
+
+import dev.quoin.geometry.Decimals;
+import dev.quoin.order.Item;
+import dev.quoin.plate.Placement;
+import dev.quoin.table.TableWriter;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** {@code items.csv}: a line for each item on a plate, by number, with the order's columns as they are. */
+final class ItemsCsv {
+    static final List<String> COLUMNS = List.of(
+            "item",
+            "row",
+            "copy",
+            "plate",
+            "part",
+            "slot",
+            "x_mm",
+            "y_mm",
+            "rotation_deg",
+            "template",
+            "recipe",
+            "seconds");
+
+    private final LoadedJob job;
+
+    ItemsCsv(LoadedJob job) {
+        this.job = job;
+    }
+
+    void write(Appendable out, ItemTimes times) throws IOException {
+        TableWriter table = new TableWriter(out);
+        List<String> header = new ArrayList<>(COLUMNS);
+        job.order().headers().forEach(name -> header.add(COLUMNS.contains(name) ? "order." + name : name));
+        table.row(header);
+        for (Item item : job.items()) {
+            Optional<Placement> placement = times.placement(item.number());
+            if (placement.isPresent()) {
+                table.row(row(item, placement.get(), times));
+            }
+        }
+    }
+
+    private List<String> row(Item item, Placement placement, ItemTimes times) throws IOException {
+        Choice choice = new RowMerge(job).choice(item.row());
+        List<String> row = new ArrayList<>(List.of(
+                Integer.toString(item.number()),
+                Integer.toString(item.row().line()),
+                Integer.toString(item.copy()),
+                Integer.toString(times.plate(item.number())),
+                "1",
+                placement.slot().id(),
+                Decimals.mm(placement.centre().x()),
+                Decimals.mm(placement.centre().y()),
+                Decimals.mm(placement.rotation()),
+                choice.templateName(),
+                choice.group().recipe().name(),
+                Decimals.seconds(times.seconds(item.number()))));
+        row.addAll(item.row().cells());
+        return row;
+    }
+}

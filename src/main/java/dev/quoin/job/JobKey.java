@@ -1,0 +1,89 @@
+package dev.quoin.job;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+/** What can be set for a job: a long option of the command line, and a key of {@code job.properties}. */
+public enum JobKey {
+    TEMPLATE("template", Kind.PATH, "FILE", "The SVG drawing that each row is merged into."),
+    JIG("jig", Kind.PATH, "FILE", "The jig: an SVG drawing of its pockets, or a CSV of its slots."),
+    LENS("lens", Kind.TEXT, "NAME", "The lens; if not given, the one that the recipe names."),
+    RECIPE("recipe", Kind.TEXT, "NAME", "The recipe: the steps for the material."),
+    BLANK("blank", Kind.TEXT, "NAME", "The blank that the items are made from."),
+    SHOP("shop", Kind.PATH, "DIR", "Your shop's tables; if not given, invented examples."),
+    FONTS("fonts", Kind.PATHS, "DIR", "A folder of TTF and OTF fonts; several with commas between."),
+    SYSTEM_FONTS("system-fonts", Kind.FLAG, "", "Use this computer's fonts too."),
+    OUT("out", Kind.PATH, "DIR", "The run folder to write; if not given, runs/NAME here."),
+    REPLACE("replace", Kind.FLAG, "", "Replace a run that stands there, if no work on it is recorded."),
+    SKIP_BAD_ROWS("skip-bad-rows", Kind.FLAG, "", "Leave out rows with errors, prepare the rest, and say so."),
+    SPLIT_STEPS("split-steps", Kind.FLAG, "", "Write a plate file for each step."),
+    LOCALE("locale", Kind.TEXT, "TAG", "The language for dates and numbers, such as de-AT; if not given, none."),
+    SEPARATOR(
+            "separator",
+            Kind.TEXT,
+            "CHAR",
+            "What separates the order's cells: , ; or tab; if not given, found by looking."),
+    DATE("date", Kind.TEXT, "YYYY-MM-DD", "The date to print on the papers; if not given, none."),
+    QUANTITY_COLUMN("quantity-column", Kind.TEXT, "COLUMN", "How many items a row stands for: empty is 1, 0 is none."),
+    RECIPE_COLUMN("recipe-column", Kind.TEXT, "COLUMN", "The recipe of each row; an empty cell means --recipe."),
+    TEMPLATE_COLUMN(
+            "template-column", Kind.TEXT, "COLUMN", "The template of each row; an empty cell means --template."),
+    BLANK_COLUMN("blank-column", Kind.TEXT, "COLUMN", "The blank of each row; an empty cell means --blank."),
+    JIG_COLUMN("jig-column", Kind.TEXT, "COLUMN", "The jig of each row; an empty cell means --jig."),
+    GROUP_BY(
+            "group-by",
+            Kind.LIST,
+            "COLUMN",
+            "Items share a plate only if these columns agree; several with commas between."),
+    ORDER_BY("order-by", Kind.LIST, "COLUMN", "Work in the order of these columns' values, then of the rows."),
+    JIG_CENTRE("jig-centre", Kind.TEXT, "X,Y", "The point of the jig, in mm, that stands at the field's centre.");
+
+    /** What a value is. */
+    public enum Kind {
+        TEXT,
+        LIST,
+        PATH,
+        PATHS,
+        FLAG
+    }
+
+    private final String option;
+    private final Kind kind;
+    private final String label;
+    private final String help;
+
+    JobKey(String option, Kind kind, String label, String help) {
+        this.option = option;
+        this.kind = kind;
+        this.label = label;
+        this.help = help;
+    }
+
+    /** The long option, without dashes. */
+    public String option() {
+        return option;
+    }
+
+    public Kind kind() {
+        return kind;
+    }
+
+    /** What stands for its value in the help; empty for a flag. */
+    public String label() {
+        return label;
+    }
+
+    /** One sentence for the help. */
+    public String help() {
+        return help;
+    }
+
+    public static Optional<JobKey> named(String option) {
+        return Arrays.stream(values()).filter(key -> key.option.equals(option)).findFirst();
+    }
+
+    public static List<String> options() {
+        return Arrays.stream(values()).map(JobKey::option).toList();
+    }
+}

@@ -1,0 +1,130 @@
+package dev.quoin.job;
+
+import dev.quoin.art.Columns;
+import dev.quoin.art.TemplateCompiler;
+import dev.quoin.geometry.Point;
+import dev.quoin.lettering.FontLibrary;
+import dev.quoin.order.Items;
+import dev.quoin.order.Order;
+import dev.quoin.problem.Problems;
+import dev.quoin.shop.Shop;
+import dev.quoin.shop.ShopFiles;
+import dev.quoin.shop.ShopReader;
+import dev.quoin.table.TableReader;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/** Reads the files of a job: the order, the shop's tables, the fonts. */
+final class JobLoader {
+    private final JobSettings settings;
+    private final Problems problems;
+    private final InputFiles files = new InputFiles();
+
+    JobLoader(JobSettings settings, Problems problems) {
+        this.settings = settings;
+        this.problems = problems;
+    }
+
+    /**
+     * Reads them.
+     *
+     * @return nothing if there is no telling the rows of the order, or the shop, apart
+     * @throws IOException if one that the job names is missing or cannot be read
+     */
+    Optional<LoadedJob> load() throws IOException {
+        Optional<Shop> shop = shop();
+        Optional<Order> order = order();
+        Optional<Point> centre = jigCentre(settings, problems);
+        FontLibrary fonts =
+                FontLibrary.open(settings.paths(JobKey.FONTS), settings.flag(JobKey.SYSTEM_FONTS, problems), problems);
+        if (order.isEmpty() || shop.isEmpty()) {
+            return Optional.empty();
+        }
+        OptionalInt quantity = Role.column(order.get(), settings, JobKey.QUANTITY_COLUMN, problems);
+        Items items = Items.of(order.get(), quantity, problems);
+        Columns columns = new Columns(order.get().headers(), order.get().variables());
+        TemplateCompiler compiler = new TemplateCompiler(shop.get().processes(), fonts, columns, locale());
+        Chooser chooser = new Chooser(
+                settings,
+                order.get(),
+                shop.get(),
+                new TemplateShelf(files, compiler),
+                new JigShelf(files, centre),
+                problems);
+        return Optional.of(new LoadedJob(settings, order.get(), items, shop.get(), chooser, files));
+    }
+
+    private Optional<Order> order() throws IOException {
+        Path file = settings.order();
+        byte[] bytes = files.read(file, "order");
+        return TableReader.read(file.getFileName().toString(), bytes, separator(), problems)
+                .flatMap(table -> Order.of(table, problems));
+    }
+
+    private Optional<Shop> shop() throws IOException {
+        Optional<Path> folder = settings.path(JobKey.SHOP);
+        ShopFiles shop = folder.isPresent() ? ShopFiles.of(folder.get()) : ShopFiles.builtIn();
+        for (Map.Entry<String, byte[]> file : shop.files().entrySet()) {
+            files.keep("shop/" + file.getKey(), file.getValue());
+        }
+        return ShopReader.read(shop, problems);
+    }
+
+    private Optional<Character> separator() {
+        Optional<String> text = settings.text(JobKey.SEPARATOR);
+        if (text.isEmpty()) {
+            return Optional.empty();
+        }
+        String value = text.get().equals("tab") || text.get().equals("\\t") ? "\t" : text.get();
+        if (value.length() == 1 && ",;\t|".contains(value)) {
+            return Optional.of(value.charAt(0));
+        }
+        problems.error(
+                settings.place(JobKey.SEPARATOR),
+                "separator: '" + value + "' does not separate cells",
+                "give , or ; or tab or |");
+        return Optional.empty();
+    }
+
+    private Locale locale() {
+        Optional<String> tag = settings.text(JobKey.LOCALE);
+        if (tag.isEmpty()) {
+            return Locale.ROOT;
+        }
+        try {
+            return new Locale.Builder().setLanguageTag(tag.get()).build();
+        } catch (java.util.IllformedLocaleException e) {
+            problems.error(
+                    settings.place(JobKey.LOCALE),
+                    "locale: '" + tag.get() + "' is no language tag",
+                    "write one such as en-GB, de or cs-CZ");
+            return Locale.ROOT;
+        }
+    }
+
+    /** The point of every jig that is to stand at the field's centre, if the settings say which. */
+    static Optional<Point> jigCentre(JobSettings settings, Problems problems) {
+        Optional<String> text = settings.text(JobKey.JIG_CENTRE);
+        if (text.isEmpty()) {
+            return Optional.empty();
+        }
+        String[] numbers = text.get().split(",", -1);
+        try {
+            if (numbers.length == 2) {
+                return Optional.of(
+                        new Point(Double.parseDouble(numbers[0].strip()), Double.parseDouble(numbers[1].strip())));
+            }
+        } catch (NumberFormatException notNumbers) {
+            // Told below, like a wrong count.
+        }
+        problems.error(
+                settings.place(JobKey.JIG_CENTRE),
+                "jig-centre: '" + text.get() + "' is no point",
+                "write x and y in mm, such as 95,95");
+        return Optional.empty();
+    }
+}

@@ -1,0 +1,82 @@
+package dev.quoin.job;
+
+import dev.quoin.problem.Place;
+import dev.quoin.problem.Problems;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Everything that is chosen for a job, as the user wrote it.
+ *
+ * @param name the job's name: its folder's, or its order file's without the extension
+ * @param order the order file
+ * @param folder the job's folder
+ * @param workingFolder where the program was started
+ * @param given what was set; the command line before {@code job.properties}
+ */
+public record JobSettings(String name, Path order, Path folder, Path workingFolder, Map<JobKey, Setting> given) {
+    public JobSettings {
+        given = Map.copyOf(given);
+    }
+
+    public Optional<String> text(JobKey key) {
+        return setting(key).map(Setting::value);
+    }
+
+    public Optional<Path> path(JobKey key) {
+        return setting(key).map(setting -> setting.path(setting.value()));
+    }
+
+    /** A list with commas between. */
+    public List<String> list(JobKey key) {
+        return setting(key).map(setting -> split(setting.value())).orElse(List.of());
+    }
+
+    /** Paths with commas between. */
+    public List<Path> paths(JobKey key) {
+        return setting(key)
+                .map(setting ->
+                        split(setting.value()).stream().map(setting::path).toList())
+                .orElse(List.of());
+    }
+
+    /** Whether a flag is set; any value but {@code true} and {@code false} is a problem. */
+    public boolean flag(JobKey key, Problems problems) {
+        return setting(key)
+                .map(setting -> {
+                    if (!setting.value().equals("true") && !setting.value().equals("false")) {
+                        problems.error(
+                                setting.place(),
+                                key.option() + ": '" + setting.value() + "' is neither true nor false",
+                                "write one of the two");
+                    }
+                    return setting.value().equals("true");
+                })
+                .orElse(false);
+    }
+
+    /** Where a key was set, or would be. */
+    public Place place(JobKey key) {
+        return setting(key).map(Setting::place).orElse(Place.of("--" + key.option()));
+    }
+
+    /** The run folder to write. */
+    public Path out() {
+        return path(JobKey.OUT).orElseGet(() -> workingFolder.resolve("runs").resolve(name));
+    }
+
+    private Optional<Setting> setting(JobKey key) {
+        return Optional.ofNullable(given.get(key))
+                .filter(setting -> !setting.value().isEmpty());
+    }
+
+    private static List<String> split(String value) {
+        return Arrays.stream(value.split(","))
+                .map(String::strip)
+                .filter(text -> !text.isEmpty())
+                .toList();
+    }
+}

@@ -1,0 +1,8 @@
+package dev.quoin.job;
+
+import dev.quoin.order.Items;
+import dev.quoin.order.Order;
+import dev.quoin.shop.Shop;
+
+/** A job with all its files read; templates and jigs are read when a row chooses them. */
+record LoadedJob(JobSettings settings, Order order, Items items, Shop shop, Chooser chooser, InputFiles files) {}

@@ -1,0 +1,16 @@
+package dev.quoin.job;
+
+import dev.quoin.plate.Group;
+import dev.quoin.plate.Placement;
+import dev.quoin.plate.Plate;
+import dev.quoin.plate.SlotState;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * The plates of a run.
+ *
+ * @param slots what each slot is good for, by group
+ * @param leftOut the indexes of rows that are on no plate because of errors
+ */
+record Plan(List<Plate> plates, Map<Group, Map<Placement, SlotState>> slots, List<Integer> leftOut) {}

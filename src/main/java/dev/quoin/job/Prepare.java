@@ -1,0 +1,43 @@
+package dev.quoin.job;
+
+import dev.quoin.problem.Problems;
+import dev.quoin.store.RunFolder;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Optional;
+
+/** Prepares a job: from its files to a run folder. */
+public final class Prepare {
+    private final JobSettings settings;
+    private final Progress progress;
+
+    public Prepare(JobSettings settings, Progress progress) {
+        this.settings = settings;
+        this.progress = progress;
+    }
+
+    /**
+     * Prepares the job; {@code problems} may hold what was found in its settings.
+     *
+     * @return what the run comes to; nothing, and nothing written, where there are errors
+     * @throws IOException if a file that the job names is missing or cannot be read, or the run cannot be written
+     */
+    public Outcome<RunSummary> run(Problems problems) throws IOException {
+        Path out = settings.out();
+        boolean replace = settings.flag(JobKey.REPLACE, problems);
+        RunFolder.checkFree(out, replace);
+        Optional<LoadedJob> job = new JobLoader(settings, problems).load();
+        if (job.isEmpty()) {
+            return new Outcome<>(Optional.empty(), problems.sorted());
+        }
+        Optional<Plan> plan = new Planning(job.get(), problems, progress).plan();
+        if (plan.isEmpty()) {
+            return new Outcome<>(Optional.empty(), problems.sorted());
+        }
+        try (RunFolder folder = RunFolder.begin(out, replace)) {
+            RunSummary summary = new RunWriter(job.get(), plan.get(), problems, folder, progress).write();
+            folder.publish();
+            return new Outcome<>(Optional.of(summary.at(out)), problems.sorted());
+        }
+    }
+}

@@ -1,0 +1,88 @@
+package dev.quoin.job;
+
+import dev.quoin.paper.GroupView;
+import dev.quoin.paper.PlateView;
+import dev.quoin.paper.ReprintView;
+import dev.quoin.paper.SlotState;
+import dev.quoin.paper.SlotView;
+import dev.quoin.plate.LoadedItem;
+import dev.quoin.plate.Placement;
+import dev.quoin.plate.PlateTime;
+import dev.quoin.shop.Blank;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** Lays a reprint before its paper. */
+record ReprintViews(String run, RunShop shop, String reason) {
+    ReprintView view(ReprintedPlate plate, int number, String file, PlateTime time) {
+        Blank blank = plate.blank().orElse(SheetViews.UNNAMED);
+        PlateView view = new PlateView(
+                plate.number(),
+                List.of(file),
+                group(plate, blank),
+                List.of(),
+                plate.items().size(),
+                time.tally().seconds(),
+                time.handling(),
+                time.total(),
+                0,
+                time.steps().stream().map(SheetViews::step).toList(),
+                slots(plate),
+                Optional.empty());
+        return new ReprintView(
+                run,
+                number,
+                plate.items().stream()
+                        .map(item -> Integer.toString(item.item()))
+                        .collect(Collectors.joining(",")),
+                reason,
+                view,
+                shop.machine().laserClass(),
+                shop.material(blank).stream().toList());
+    }
+
+    private static GroupView group(ReprintedPlate plate, Blank blank) {
+        return new GroupView(
+                "",
+                plate.recipe().name(),
+                blank,
+                plate.lens(),
+                plate.lens().focusDistance() + blank.thickness(),
+                plate.jig(),
+                1,
+                plate.items().size(),
+                List.of());
+    }
+
+    private static List<SlotView> slots(ReprintedPlate plate) {
+        Map<String, Integer> filled = new HashMap<>();
+        for (int i = 0; i < plate.items().size(); i++) {
+            filled.put(plate.items().get(i).placement().slot().id(), i);
+        }
+        List<SlotView> slots = new ArrayList<>();
+        for (Placement placement : plate.placements().values()) {
+            Optional<Integer> index =
+                    Optional.ofNullable(filled.get(placement.slot().id()));
+            Optional<LoadedItem> item = index.map(plate.items()::get);
+            Optional<RunItem> row = index.map(plate.rows()::get);
+            slots.add(new SlotView(
+                    placement.slot().id(),
+                    placement.centre(),
+                    placement.rotation(),
+                    placement.slot().pocket(),
+                    item.isPresent() ? SlotState.FILLED : state(placement),
+                    item.map(LoadedItem::item).orElse(0),
+                    row.map(RunItem::line).orElse(0),
+                    row.map(RunItem::values).orElse(List.of())));
+        }
+        return slots;
+    }
+
+    private static SlotState state(Placement placement) {
+        return placement.slot().usable() ? SlotState.EMPTY : SlotState.UNUSABLE;
+    }
+}

@@ -1,0 +1,105 @@
+package dev.quoin.job;
+
+import dev.quoin.plate.FieldPose;
+import dev.quoin.plate.Placement;
+import dev.quoin.problem.Problems;
+import dev.quoin.shop.Blank;
+import dev.quoin.shop.Jig;
+import dev.quoin.shop.Lens;
+import dev.quoin.shop.Machine;
+import dev.quoin.shop.Material;
+import dev.quoin.shop.Recipe;
+import dev.quoin.shop.Shop;
+import dev.quoin.shop.ShopFiles;
+import dev.quoin.shop.ShopReader;
+import dev.quoin.store.Run;
+import java.io.FileNotFoundException;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+
+/** What a run was prepared with, as it keeps it: the shop's tables, the jigs, the settings. */
+final class RunShop {
+    private final Run run;
+    private final Shop shop;
+    private final JobSettings settings;
+
+    private RunShop(Run run, Shop shop, JobSettings settings) {
+        this.run = run;
+        this.shop = shop;
+        this.settings = settings;
+    }
+
+    /**
+     * Reads them.
+     *
+     * @throws IOException if they are not in the run as they were prepared
+     */
+    static RunShop of(Run run) throws IOException {
+        Problems problems = new Problems();
+        ShopFiles files = new ShopFiles(InputsWriter.FOLDER + "shop", run.files(InputsWriter.FOLDER + "shop/"));
+        Optional<Shop> shop = ShopReader.read(files, problems);
+        Path inputs = run.folder().resolve(InputsWriter.FOLDER);
+        JobSettings settings = new JobSettingsReader(inputs).read(inputs.toString(), Map.of(), problems);
+        if (shop.isEmpty()) {
+            throw new IOException(
+                    "the run's tables cannot be read: " + problems.sorted().get(0));
+        }
+        return new RunShop(run, shop.get(), settings);
+    }
+
+    Machine machine() {
+        return shop.machine();
+    }
+
+    Lens lens(String name) throws IOException {
+        return named("lens", name, shop.lenses());
+    }
+
+    Recipe recipe(String name) throws IOException {
+        return named("recipe", name, shop.recipes());
+    }
+
+    Optional<Blank> blank(String name) {
+        return Optional.ofNullable(shop.blanks().get(name));
+    }
+
+    Optional<Material> material(Blank blank) {
+        return Optional.ofNullable(shop.materials().get(blank.material()));
+    }
+
+    /** The slots of a jig as they lie in the field, by their ids, in the jig's order. */
+    Map<String, Placement> placements(String jigName) throws IOException {
+        Jig jig = jig(jigName);
+        Map<String, Placement> placements = new LinkedHashMap<>();
+        FieldPose.of(jig, shop.machine())
+                .place(jig)
+                .forEach(one -> placements.put(one.slot().id(), one));
+        return placements;
+    }
+
+    private Jig jig(String name) throws IOException {
+        Problems problems = new Problems();
+        for (Map.Entry<String, byte[]> file : run.files(InputsWriter.FOLDER).entrySet()) {
+            if (file.getKey().equals(name + ".svg") || file.getKey().equals(name + ".csv")) {
+                return JigShelf.read(file.getKey(), file.getValue(), problems)
+                        .map(jig -> JobLoader.jigCentre(settings, problems)
+                                .map(jig::centredAt)
+                                .orElse(jig))
+                        .orElseThrow(() -> new IOException("the run's jig cannot be read: "
+                                + problems.sorted().get(0)));
+            }
+        }
+        throw new FileNotFoundException("the run keeps no jig " + name);
+    }
+
+    private static <T> T named(String what, String name, Map<String, T> all) throws IOException {
+        T found = all.get(name);
+        if (found == null) {
+            throw new FileNotFoundException("the run keeps no " + what + " " + name);
+        }
+        return found;
+    }
+}

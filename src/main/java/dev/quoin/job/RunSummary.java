@@ -1,0 +1,33 @@
+package dev.quoin.job;
+
+import java.nio.file.Path;
+import java.util.Map;
+
+/**
+ * What a prepared run comes to.
+ *
+ * @param folder where it is, or would be
+ * @param blanks how many of each blank are to be laid out, by name
+ * @param rowsLeftOut rows that were left out because of errors
+ * @param marking beam time, jumps and settling included, s
+ * @param handling loading, plates and set-ups, s
+ */
+public record RunSummary(
+        String name,
+        Path folder,
+        int plates,
+        int items,
+        Map<String, Integer> blanks,
+        int rowsLeftOut,
+        double marking,
+        double handling) {
+    /** The same run, in a folder. */
+    RunSummary at(Path newFolder) {
+        return new RunSummary(name, newFolder, plates, items, blanks, rowsLeftOut, marking, handling);
+    }
+
+    /** All of it, s. */
+    public double total() {
+        return marking + handling;
+    }
+}

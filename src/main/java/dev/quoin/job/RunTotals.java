@@ -1,0 +1,95 @@
+package dev.quoin.job;
+
+import dev.quoin.paper.Change;
+import dev.quoin.paper.PlateLine;
+import dev.quoin.plate.Group;
+import dev.quoin.plate.Plate;
+import dev.quoin.plate.PlateTime;
+import dev.quoin.shop.Blank;
+import dev.quoin.shop.Machine;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Adds up a run, plate by plate (design, section 7: set-up for the first plate and each change). */
+final class RunTotals {
+    private final Machine machine;
+    private final List<PlateLine> lines = new ArrayList<>();
+    private final Map<Optional<Blank>, Integer> blanks = new LinkedHashMap<>();
+    private Optional<Group> before = Optional.empty();
+    private double lastSetup;
+    private double marking;
+    private double handling;
+    private double setup;
+
+    RunTotals(Machine machine) {
+        this.machine = machine;
+    }
+
+    void take(Plate plate, List<String> files, PlateTime time) {
+        List<Change> changes =
+                before.map(group -> changes(group, plate.group())).orElse(List.of());
+        lastSetup = before.isEmpty() || !changes.isEmpty() ? machine.setup() + machine.firstPiece() : 0;
+        setup += lastSetup;
+        marking += time.tally().seconds();
+        handling += time.handling();
+        lines.add(new PlateLine(plate.number(), files, plate.seats().size(), changes, time.total(), seconds()));
+        blanks.merge(plate.group().blank(), plate.seats().size(), Integer::sum);
+        before = Optional.of(plate.group());
+    }
+
+    /** The line of the plate that was taken last. */
+    LastPlate last() {
+        return new LastPlate(lines.get(lines.size() - 1), lastSetup);
+    }
+
+    /** A plate's line, and the set-up before it, s. */
+    record LastPlate(PlateLine line, double setup) {}
+
+    List<PlateLine> lines() {
+        return lines;
+    }
+
+    /** How many of each blank; where a job names none, that too. */
+    Map<Optional<Blank>, Integer> blanks() {
+        return blanks;
+    }
+
+    /** The whole run so far, s. */
+    double seconds() {
+        return marking + handling + setup;
+    }
+
+    double setup() {
+        return setup;
+    }
+
+    RunSummary summary(String name, Path out, int rowsLeftOut) {
+        Map<String, Integer> counts = new LinkedHashMap<>();
+        blanks.forEach((blank, count) -> counts.merge(blank.map(Blank::name).orElse("blank"), count, Integer::sum));
+        int items = blanks.values().stream().mapToInt(Integer::intValue).sum();
+        return new RunSummary(name, out, lines.size(), items, counts, rowsLeftOut, marking, handling + setup);
+    }
+
+    private static List<Change> changes(Group before, Group now) {
+        List<Change> changes = new ArrayList<>();
+        add(changes, Change.What.LENS, before.lens().name(), now.lens().name());
+        add(changes, Change.What.JIG, before.jig().name(), now.jig().name());
+        add(changes, Change.What.BLANK, name(before.blank()), name(now.blank()));
+        add(changes, Change.What.RECIPE, before.recipe().name(), now.recipe().name());
+        return changes;
+    }
+
+    private static void add(List<Change> changes, Change.What what, String before, String now) {
+        if (!before.equals(now)) {
+            changes.add(new Change(what, before, now));
+        }
+    }
+
+    private static String name(Optional<Blank> blank) {
+        return blank.map(Blank::name).orElse("none named");
+    }
+}

@@ -1,0 +1,124 @@
+package dev.quoin.job;
+
+import dev.quoin.art.Artwork;
+import dev.quoin.format.PlateSvg;
+import dev.quoin.order.Item;
+import dev.quoin.paper.RunSheetWriter;
+import dev.quoin.plate.LoadedItem;
+import dev.quoin.plate.Plate;
+import dev.quoin.plate.PlateTime;
+import dev.quoin.plate.PlateTimer;
+import dev.quoin.plate.Seat;
+import dev.quoin.problem.Problems;
+import dev.quoin.shop.Step;
+import dev.quoin.store.RunFolder;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.StringWriter;
+import java.io.Writer;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Writes a planned run: plate after plate, then the tables and the run sheet, whose totals are known only at the end. */
+final class RunWriter {
+    private final LoadedJob job;
+    private final Plan plan;
+    private final Problems problems;
+    private final RunFolder folder;
+    private final Progress progress;
+    private final PlateTimer timer;
+    private final boolean splitSteps;
+    private final RunTotals totals;
+    private final ItemTimes itemTimes;
+
+    RunWriter(LoadedJob job, Plan plan, Problems problems, RunFolder folder, Progress progress) {
+        this.job = job;
+        this.plan = plan;
+        this.problems = problems;
+        this.folder = folder;
+        this.progress = progress;
+        this.timer = new PlateTimer(job.shop().machine());
+        this.splitSteps = job.settings().flag(JobKey.SPLIT_STEPS, problems);
+        this.totals = new RunTotals(job.shop().machine());
+        this.itemTimes = new ItemTimes(job.items().size());
+    }
+
+    /** Writes all files of the run but the manifest. */
+    RunSummary write() throws IOException {
+        RunSheetWriter sheet = new RunSheetWriter();
+        SheetViews views = new SheetViews(job, plan);
+        PlatesCsv plates = new PlatesCsv();
+        StringWriter blocks = new StringWriter();
+        for (Plate plate : plan.plates()) {
+            progress.report("writing plates", plate.number(), plan.plates().size());
+            List<LoadedItem> items = load(plate);
+            PlateTime time = timer.time(plate.group().recipe(), items);
+            List<String> files = write(plate, items);
+            itemTimes.take(plate, time);
+            totals.take(plate, files, time);
+            plates.take(plate, files, time);
+            sheet.plate(blocks, views.plate(plate, items, time, totals.last()));
+        }
+        try (Writer out = folder.createText("run-sheet.html")) {
+            sheet.head(out, views.head(totals, problems));
+            out.append(blocks.getBuffer());
+            sheet.foot(out, views.foot());
+        }
+        writeTables(plates);
+        new InputsWriter(job, folder).write();
+        return totals.summary(job.settings().name(), Path.of(""), plan.leftOut().size());
+    }
+
+    private void writeTables(PlatesCsv plates) throws IOException {
+        try (Writer out = folder.createText("plates.csv")) {
+            plates.write(out);
+        }
+        try (Writer out = folder.createText("items.csv")) {
+            new ItemsCsv(job).write(out, itemTimes);
+        }
+        try (Writer out = folder.createText("problems.csv")) {
+            ProblemsCsv.write(out, problems.sorted());
+        }
+    }
+
+    /** Merges the rows of a plate's items; copies of a row share their artwork. */
+    private List<LoadedItem> load(Plate plate) throws IOException {
+        List<LoadedItem> loaded = new ArrayList<>();
+        int lastRow = -1;
+        Artwork artwork = new Artwork(List.of(), List.of());
+        for (Seat seat : plate.seats()) {
+            Item item = job.items().numbered(seat.item());
+            if (item.row().index() != lastRow) {
+                artwork = new RowMerge(job).merge(item.row());
+                lastRow = item.row().index();
+            }
+            loaded.add(LoadedItem.of(
+                    seat.item(), seat.placement(), artwork, plate.group().recipe()));
+        }
+        return loaded;
+    }
+
+    private List<String> write(Plate plate, List<LoadedItem> items) throws IOException {
+        PlateSvg svg = new PlateSvg(plate.group().lens().field());
+        List<String> names = new ArrayList<>();
+        if (!splitSteps) {
+            String name = FileNames.plate(plate.number(), plan.plates().size()) + ".svg";
+            write(name, svg, plate.group().recipe().steps(), items);
+            names.add(name);
+            return names;
+        }
+        for (Step step : plate.group().recipe().steps()) {
+            String name = FileNames.plate(plate.number(), plan.plates().size()) + "-" + step.id() + ".svg";
+            write(name, svg, List.of(step), items);
+            names.add(name);
+        }
+        return names;
+    }
+
+    private void write(String name, PlateSvg svg, List<Step> steps, List<LoadedItem> items) throws IOException {
+        try (OutputStream out = folder.create(name)) {
+            svg.write(out, steps, items);
+        }
+    }
+}

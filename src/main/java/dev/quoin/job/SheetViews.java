@@ -1,0 +1,196 @@
+package dev.quoin.job;
+
+import dev.quoin.art.MarkedText;
+import dev.quoin.order.Item;
+import dev.quoin.order.Row;
+import dev.quoin.paper.BlankCount;
+import dev.quoin.paper.GroupView;
+import dev.quoin.paper.LeftOut;
+import dev.quoin.paper.PlateView;
+import dev.quoin.paper.SheetFoot;
+import dev.quoin.paper.SheetHead;
+import dev.quoin.paper.SlotState;
+import dev.quoin.paper.SlotView;
+import dev.quoin.paper.StepView;
+import dev.quoin.plate.Group;
+import dev.quoin.plate.LoadedItem;
+import dev.quoin.plate.Placement;
+import dev.quoin.plate.Plate;
+import dev.quoin.plate.PlateTime;
+import dev.quoin.plate.StepColour;
+import dev.quoin.plate.StepTime;
+import dev.quoin.problem.Problem;
+import dev.quoin.problem.Problems;
+import dev.quoin.shop.Blank;
+import dev.quoin.shop.Material;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** Lays what was planned and worked out before the papers, which work nothing out themselves. */
+final class SheetViews {
+    /** Stands on papers where a job names no blank. */
+    static final Blank UNNAMED = new Blank("no blank named", "", 0, 0, 0, "", "");
+
+    private final LoadedJob job;
+    private final Plan plan;
+
+    SheetViews(LoadedJob job, Plan plan) {
+        this.job = job;
+        this.plan = plan;
+    }
+
+    SheetHead head(RunTotals totals, Problems problems) {
+        return new SheetHead(
+                job.settings().name(),
+                job.settings().text(JobKey.DATE),
+                job.order().file(),
+                plan.plates().size(),
+                plan.plates().stream().mapToInt(plate -> plate.seats().size()).sum(),
+                totals.seconds(),
+                totals.setup(),
+                blanks(totals),
+                groups(),
+                problems.sorted(),
+                leftOut(problems.sorted()),
+                job.shop().machine().laserClass(),
+                materials(),
+                totals.lines());
+    }
+
+    SheetFoot foot() {
+        return new SheetFoot(List.of());
+    }
+
+    PlateView plate(Plate plate, List<LoadedItem> items, PlateTime time, RunTotals.LastPlate line) {
+        return new PlateView(
+                plate.number(),
+                line.line().files(),
+                group(plate.group()),
+                line.line().changes(),
+                items.size(),
+                time.tally().seconds(),
+                time.handling(),
+                time.total(),
+                line.setup(),
+                time.steps().stream().map(SheetViews::step).toList(),
+                slots(plate, items),
+                Optional.empty());
+    }
+
+    static StepView step(StepTime time) {
+        StepColour colour = StepColour.of(time.step().number());
+        return new StepView(time.step(), time.tally().seconds(), colour.title(), colour.hex());
+    }
+
+    private List<SlotView> slots(Plate plate, List<LoadedItem> items) {
+        Map<Placement, LoadedItem> filled = new HashMap<>();
+        items.forEach(item -> filled.put(item.placement(), item));
+        List<SlotView> slots = new ArrayList<>();
+        plan.slots().get(plate.group()).forEach((placement, state) -> {
+            Optional<LoadedItem> item = Optional.ofNullable(filled.get(placement));
+            slots.add(new SlotView(
+                    placement.slot().id(),
+                    placement.centre(),
+                    placement.rotation(),
+                    placement.slot().pocket(),
+                    item.isPresent() ? SlotState.FILLED : state(state),
+                    item.map(LoadedItem::item).orElse(0),
+                    item.map(one -> row(one.item()).line()).orElse(0),
+                    item.map(SheetViews::texts).orElse(List.of())));
+        });
+        return slots;
+    }
+
+    private static SlotState state(dev.quoin.plate.SlotState state) {
+        return switch (state) {
+            case OPEN -> SlotState.EMPTY;
+            case UNUSABLE, TOO_SMALL -> SlotState.UNUSABLE;
+            case OUT_OF_REACH -> SlotState.OUT_OF_REACH;
+        };
+    }
+
+    private static List<String> texts(LoadedItem item) {
+        return item.texts().stream()
+                .map(MarkedText::text)
+                .flatMap(String::lines)
+                .filter(line -> !line.isBlank())
+                .toList();
+    }
+
+    private Row row(int item) {
+        return job.items().numbered(item).row();
+    }
+
+    private List<GroupView> groups() {
+        return plan.plates().stream()
+                .map(Plate::group)
+                .distinct()
+                .map(this::group)
+                .toList();
+    }
+
+    private GroupView group(Group group) {
+        Blank blank = group.blank().orElse(UNNAMED);
+        List<Plate> own =
+                plan.plates().stream().filter(plate -> plate.group() == group).toList();
+        return new GroupView(
+                String.join(", ", group.values()),
+                group.recipe().name(),
+                blank,
+                group.lens(),
+                group.lens().focusDistance() + blank.thickness(),
+                group.jig().name(),
+                own.size(),
+                own.stream().mapToInt(plate -> plate.seats().size()).sum(),
+                List.of());
+    }
+
+    private static List<BlankCount> blanks(RunTotals totals) {
+        List<BlankCount> counts = new ArrayList<>();
+        totals.blanks().forEach((blank, count) -> {
+            Blank one = blank.orElse(UNNAMED);
+            counts.add(new BlankCount(one.name(), one.material(), count, 0));
+        });
+        return counts;
+    }
+
+    private List<Material> materials() {
+        return plan.plates().stream()
+                .map(plate -> plate.group().blank())
+                .flatMap(Optional::stream)
+                .map(blank -> job.shop().materials().get(blank.material()))
+                .filter(Objects::nonNull)
+                .distinct()
+                .toList();
+    }
+
+    private List<LeftOut> leftOut(List<Problem> problems) {
+        Map<Integer, String> reasons = new LinkedHashMap<>();
+        for (Problem problem : problems) {
+            if (problem.isError()) {
+                reasons.merge(problem.place().line(), problem.message(), (a, b) -> a + "; " + b);
+            }
+        }
+        return plan.leftOut().stream()
+                .map(index -> job.order().rows().get(index))
+                .map(row -> new LeftOut(row.line(), numbers(row), reasons.getOrDefault(row.line(), "")))
+                .toList();
+    }
+
+    /** {@code 7}, or {@code 12-14}. */
+    private String numbers(Row row) {
+        List<Integer> numbers =
+                job.items().ofRow(row).stream().map(Item::number).collect(Collectors.toList());
+        if (numbers.isEmpty()) {
+            return "";
+        }
+        int last = numbers.get(numbers.size() - 1);
+        return numbers.size() == 1 ? Integer.toString(last) : numbers.get(0) + "-" + last;
+    }
+}

@@ -1,0 +1,106 @@
+package dev.quoin.job;
+
+import dev.quoin.art.Artwork;
+import dev.quoin.order.Row;
+import dev.quoin.plate.FieldPose;
+import dev.quoin.plate.Group;
+import dev.quoin.plate.GroupSurvey;
+import dev.quoin.problem.Problem;
+import dev.quoin.problem.Problems;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Merges every row once, to find all that is wrong and how far the ink of each group reaches. The artwork is not kept: an
+ * order may be larger than memory.
+ */
+final class Surveyor {
+    private final LoadedJob job;
+    private final Problems problems;
+    private final Progress progress;
+    private final Map<Group, GroupSurvey> groups = new LinkedHashMap<>();
+    private final Map<GroupSurvey, List<Integer>> rowsOfGroup = new LinkedHashMap<>();
+    private final List<Integer> leftOut = new ArrayList<>();
+
+    Surveyor(LoadedJob job, Problems problems, Progress progress) {
+        this.job = job;
+        this.problems = problems;
+        this.progress = progress;
+    }
+
+    Survey survey() throws IOException {
+        BitSet badLines = linesWithErrors();
+        List<Row> rows = new WorkingOrder(job, problems).rows();
+        int done = 0;
+        for (Row row : rows) {
+            progress.report("checking", ++done, rows.size());
+            boolean bad = badLines.get(row.line());
+            if (!bad && !job.items().ofRow(row).isEmpty()) {
+                bad = !take(row);
+            }
+            if (bad) {
+                leftOut.add(row.index());
+            }
+        }
+        leftOut.sort(null);
+        return new Survey(List.copyOf(groups.values()), rowsOfGroup, leftOut);
+    }
+
+    /** Puts a row into its group; returns whether it has no errors. */
+    private boolean take(Row row) throws IOException {
+        Problems own = new Problems();
+        Optional<Choice> choice = job.chooser().choose(row, own);
+        Optional<Artwork> artwork = choice.isEmpty()
+                ? Optional.empty()
+                : choice.get()
+                        .template()
+                        .merge(
+                                row.cells(),
+                                job.order().place(row),
+                                choice.get().group().recipe(),
+                                own);
+        artwork.ifPresent(art -> place(row, choice.get(), art, own));
+        int item = job.items().ofRow(row).get(0).number();
+        own.sorted().forEach(problem -> problems.add(isOf(row, problem) ? problem.inItem(item) : problem));
+        return !own.hasErrors();
+    }
+
+    private void place(Row row, Choice choice, Artwork artwork, Problems own) {
+        if (own.hasErrors()) {
+            return;
+        }
+        GroupSurvey group = groups.computeIfAbsent(
+                choice.group(),
+                made -> new GroupSurvey(
+                        made, FieldPose.of(made.jig(), job.shop().machine())));
+        if (group.add(artwork)) {
+            rowsOfGroup.computeIfAbsent(group, made -> new ArrayList<>()).add(row.index());
+        } else {
+            own.error(
+                    job.order().place(row),
+                    "its ink stands out of every usable pocket of the jig "
+                            + choice.group().jig().name() + " (template " + choice.templateName() + ")",
+                    "use a smaller template or a jig with larger pockets");
+        }
+    }
+
+    private boolean isOf(Row row, Problem problem) {
+        return problem.place().file().equals(job.order().file())
+                && problem.place().line() == row.line();
+    }
+
+    /** Rows that the table or their quantity already spoilt. */
+    private BitSet linesWithErrors() {
+        BitSet lines = new BitSet();
+        problems.sorted().stream()
+                .filter(problem -> problem.isError()
+                        && problem.place().file().equals(job.order().file()))
+                .forEach(problem -> lines.set(problem.place().line()));
+        return lines;
+    }
+}
