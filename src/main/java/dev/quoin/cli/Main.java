@@ -1,10 +1,20 @@
 package dev.quoin.cli;
 
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+
 /** Where the program starts. */
 public final class Main {
     private Main() {}
 
     public static void main(String[] args) {
-        System.exit(0);
+        PrintWriter out = new PrintWriter(System.out, false, StandardCharsets.UTF_8);
+        PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
+        boolean terminal = System.console() != null;
+        int status = new Quoin(out, err, Path.of("").toAbsolutePath(), terminal).run(args);
+        out.flush();
+        err.flush();
+        System.exit(status);
     }
 }

@@ -1,0 +1,43 @@
+package dev.quoin.cli;
+
+import dev.quoin.job.JobKey;
+import java.util.EnumMap;
+import java.util.Map;
+import picocli.CommandLine;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.ParseResult;
+
+/** The options of a job, one for each {@link JobKey}, added to the commands that take a job. */
+final class JobArguments {
+    private JobArguments() {}
+
+    /** Gives a command the options of a job. */
+    static CommandLine addTo(CommandLine command) {
+        CommandSpec spec = command.getCommandSpec();
+        for (JobKey key : JobKey.values()) {
+            spec.addOption(option(key));
+        }
+        return command;
+    }
+
+    /** What was given on the command line. */
+    static Map<JobKey, String> given(ParseResult result) {
+        Map<JobKey, String> given = new EnumMap<>(JobKey.class);
+        for (JobKey key : JobKey.values()) {
+            OptionSpec option = result.matchedOption("--" + key.option());
+            if (option != null) {
+                Object value = option.getValue();
+                given.put(key, String.valueOf(value));
+            }
+        }
+        return given;
+    }
+
+    private static OptionSpec option(JobKey key) {
+        OptionSpec.Builder option = OptionSpec.builder("--" + key.option()).description(key.help());
+        return key.kind() == JobKey.Kind.FLAG
+                ? option.type(Boolean.class).arity("0").build()
+                : option.type(String.class).paramLabel(key.label()).arity("1").build();
+    }
+}

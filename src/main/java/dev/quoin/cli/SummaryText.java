@@ -1,0 +1,160 @@
+package dev.quoin.cli;
+
+import dev.quoin.geometry.Decimals;
+import dev.quoin.job.Reprint;
+import dev.quoin.job.RunSummary;
+import dev.quoin.problem.Problem;
+import dev.quoin.problem.Severity;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+
+/** What a command says at its end: to a person in a few lines, to a script as JSON. */
+final class SummaryText {
+
+    private SummaryText() {}
+
+    static List<String> lines(RunSummary summary, List<Problem> problems, Path workingFolder) {
+        List<String> lines = new ArrayList<>();
+        lines.add(field("run", summary.name()));
+        lines.add(field("plates", Integer.toString(summary.plates())));
+        lines.add(field("items", Integer.toString(summary.items())));
+        lines.add(field(
+                "blanks",
+                summary.blanks().entrySet().stream()
+                        .map(entry -> entry.getValue() + " x " + entry.getKey())
+                        .collect(Collectors.joining(", "))));
+        if (summary.rowsLeftOut() > 0) {
+            lines.add(field(
+                    "left out", rows(summary.rowsLeftOut()) + " with errors; they are named first on the run sheet"));
+        }
+        lines.add(field(
+                "time",
+                duration(summary.total()) + "  (laser " + duration(summary.marking()) + ", handling "
+                        + duration(summary.handling()) + ")"));
+        lines.add(field("files", relative(summary.folder(), workingFolder)));
+        lines.add(field("look first", lookFirst(summary, problems, workingFolder)));
+        return lines;
+    }
+
+    static String refused(List<Problem> problems) {
+        return "nothing was written: " + count(problems);
+    }
+
+    /** How many problems of each kind. */
+    static String count(List<Problem> problems) {
+        if (problems.isEmpty()) {
+            return "no problems found";
+        }
+        List<String> counts = new ArrayList<>();
+        for (Severity severity : Severity.values()) {
+            long count = problems.stream()
+                    .filter(problem -> problem.severity() == severity)
+                    .count();
+            if (count > 0) {
+                counts.add(count + " " + severity.name().toLowerCase(Locale.ROOT) + (count == 1 ? "" : "s"));
+            }
+        }
+        return String.join(", ", counts);
+    }
+
+    /** Hours, minutes and seconds as a person says them. */
+    static String duration(double seconds) {
+        long all = Math.round(seconds);
+        long hours = all / 3600;
+        long minutes = all % 3600 / 60;
+        if (hours > 0) {
+            return hours + " h " + minutes + " min";
+        }
+        return minutes > 0 ? minutes + " min " + all % 60 + " s" : all + " s";
+    }
+
+    static String json(RunSummary summary, List<Problem> problems) {
+        String blanks = summary.blanks().entrySet().stream()
+                .map(entry -> quote(entry.getKey()) + ":" + entry.getValue())
+                .collect(Collectors.joining(",", "{", "}"));
+        return "{\"run\":" + quote(summary.name())
+                + ",\"folder\":" + quote(summary.folder().toString())
+                + ",\"plates\":" + summary.plates()
+                + ",\"items\":" + summary.items()
+                + ",\"blanks\":" + blanks
+                + ",\"rowsLeftOut\":" + summary.rowsLeftOut()
+                + ",\"markingSeconds\":" + Decimals.seconds(summary.marking())
+                + ",\"handlingSeconds\":" + Decimals.seconds(summary.handling())
+                + ",\"totalSeconds\":" + Decimals.seconds(summary.total())
+                + ",\"problems\":" + list(problems) + "}";
+    }
+
+    static String json(List<Problem> problems) {
+        return "{\"problems\":" + list(problems) + "}";
+    }
+
+    static String line(Reprint.Written written, Path run, Path workingFolder) {
+        return relative(run.resolve(written.file()), workingFolder) + "  plate " + written.plate() + ", "
+                + (written.items().size() == 1 ? "item " : "items ")
+                + written.items().stream().map(String::valueOf).collect(Collectors.joining(", ")) + ", "
+                + duration(written.seconds());
+    }
+
+    static String reprints(List<Reprint.Written> written) {
+        return written.stream()
+                .map(one -> "{\"file\":" + quote(one.file()) + ",\"sheet\":" + quote(one.sheet()) + ",\"plate\":"
+                        + one.plate() + ",\"items\":" + one.items() + ",\"seconds\":"
+                        + Decimals.seconds(one.seconds()) + "}")
+                .collect(Collectors.joining(",", "{\"reprints\":[", "]}"));
+    }
+
+    private static String list(List<Problem> problems) {
+        return problems.stream().map(SummaryText::json).collect(Collectors.joining(",", "[", "]"));
+    }
+
+    private static String json(Problem problem) {
+        return "{\"severity\":" + quote(problem.severity().name().toLowerCase(Locale.ROOT))
+                + ",\"file\":" + quote(problem.place().file())
+                + ",\"line\":" + problem.place().line()
+                + ",\"column\":" + problem.place().column()
+                + ",\"item\":" + problem.item()
+                + ",\"message\":" + quote(problem.message())
+                + ",\"remedy\":" + quote(problem.remedy()) + "}";
+    }
+
+    /** A JSON string (RFC 8259, section 7). */
+    private static String quote(String text) {
+        StringBuilder quoted = new StringBuilder("\"");
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (c == '"' || c == '\\') {
+                quoted.append('\\').append(c);
+            } else if (c < ' ') {
+                quoted.append(String.format(Locale.ROOT, "\\u%04x", (int) c));
+            } else {
+                quoted.append(c);
+            }
+        }
+        return quoted.append('"').toString();
+    }
+
+    private static String lookFirst(RunSummary summary, List<Problem> problems, Path workingFolder) {
+        String sheet = relative(summary.folder().resolve("run-sheet.html"), workingFolder);
+        long warnings = problems.stream()
+                .filter(problem -> problem.severity() != Severity.NOTE)
+                .count();
+        return warnings == 0
+                ? sheet
+                : "the " + (warnings == 1 ? "warning" : warnings + " warnings") + " above, then " + sheet;
+    }
+
+    private static String field(String name, String value) {
+        return String.format(Locale.ROOT, "%-11s %s", name, value);
+    }
+
+    private static String rows(int count) {
+        return count == 1 ? "1 row" : count + " rows";
+    }
+
+    private static String relative(Path path, Path workingFolder) {
+        return path.startsWith(workingFolder) ? workingFolder.relativize(path).toString() : path.toString();
+    }
+}

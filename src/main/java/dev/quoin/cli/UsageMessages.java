@@ -1,0 +1,22 @@
+package dev.quoin.cli;
+
+import picocli.CommandLine;
+import picocli.CommandLine.IParameterExceptionHandler;
+import picocli.CommandLine.ParameterException;
+
+/** A wrong command line gets one line that says what is wrong, and one that says where help is. */
+record UsageMessages(Console console) implements IParameterExceptionHandler {
+    @Override
+    public int handleParseException(ParameterException e, String[] args) {
+        CommandLine command = e.getCommandLine();
+        String name = command.getCommandSpec().qualifiedName();
+        console.complain(name + ": " + lowerFirst(e.getMessage()));
+        CommandLine.UnmatchedArgumentException.printSuggestions(e, command.getErr());
+        console.complain("'" + name + " --help' shows how it is used");
+        return ExitStatus.USAGE.code();
+    }
+
+    private static String lowerFirst(String text) {
+        return text.isEmpty() ? text : Character.toLowerCase(text.charAt(0)) + text.substring(1);
+    }
+}
