@@ -9,8 +9,8 @@ import java.util.List;
  * way, in turn.
  */
 final class Travel {
-    /** Kicks of the search: so many, and one more for each piece. More find shorter tours, slowly. */
-    private static final int KICKS = 20;
+    /** Kicks of the search: so many, and one more for every four pieces. More find shorter tours, slowly. */
+    private static final int KICKS = 10;
 
     private static final int MOST_KICKS = 2_000;
     private static final int MOST_ROUNDS = 5;
@@ -44,7 +44,7 @@ final class Travel {
         if (pieces.size() < 2) {
             return best;
         }
-        int kicks = Math.min(MOST_KICKS, KICKS + pieces.size());
+        int kicks = Math.min(MOST_KICKS, KICKS + pieces.size() / 4);
         for (int round = 0; round < MOST_ROUNDS; round++) {
             best = best.reordered(start, kicks);
             if (!best.chooseWays(start)) {
