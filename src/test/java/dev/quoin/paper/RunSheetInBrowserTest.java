@@ -76,6 +76,31 @@ class RunSheetInBrowserTest {
     }
 
     @Test
+    void longNamesOfTheShopStayOnThePage() throws Exception {
+        String name = "a-name-as-long-as-a-careless-shop-may-give-to-what-it-owns-"
+                .repeat(2)
+                .replace('-', '_');
+        SlotView slot = SampleSheet.filled(name, 0, 0, 0, SampleSheet.ROUND, 7001, name);
+        PlateView plain = SampleSheet.plate(1, List.of(new Change(Change.What.JIG, name, name)), List.of(slot));
+        GroupView group = SampleSheet.group(name, name);
+        PlateView plate = new PlateView(
+                1,
+                List.of(name + ".svg"),
+                group,
+                plain.changes(),
+                1,
+                plain.markingSeconds(),
+                plain.handlingSeconds(),
+                plain.totalSeconds(),
+                600,
+                plain.steps(),
+                plain.slots(),
+                plain.code());
+        SheetHead head = SampleSheet.head(name, List.of(plate), List.of(), List.of(new LeftOut(123456, name, name)));
+        assertEquals("", found(browser.dom(measured(SampleSheet.html(head, List.of(plate))))));
+    }
+
+    @Test
     void slotsStandWhereTheirNumbersSay() throws Exception {
         List<SlotView> slots = new ArrayList<>();
         double[] turns = {0, 30, 90, 180};
