@@ -26,7 +26,7 @@ final class Renderer {
     private Renderer(SvgElement root, Frame frame, Variation variation, Merge merge, boolean anew, Problems problems) {
         QuietAgent agent = new QuietAgent();
         Predicate<SvgElement> kept = anew ? new Pruning(root, variation)::keeps : element -> true;
-        this.dom = SvgDom.build(root, frame.viewBox(), merge, kept);
+        this.dom = SvgDom.build(root, frame.viewBox(), merge, kept, agent);
         Reporter reporter = new Reporter(dom, problems);
         Origins origins = new Origins(dom, merge);
         this.builder = new NodeBuilder(origins, variation, anew, reporter, agent);

@@ -18,7 +18,6 @@ final class Styles {
     private static final Pattern MOVES =
             Pattern.compile("(?:^|[;{\\s])(transform|transform-origin|transform-box|translate"
                     + "|rotate|scale|x|y|cx|cy|r|rx|ry|d)\\s*:");
-    private static final Pattern IMPORT = Pattern.compile("@import", Pattern.CASE_INSENSITIVE);
     private static final String FIXED_STROKE = "non-scaling-stroke";
 
     private final Reporter reporter;
@@ -53,11 +52,7 @@ final class Styles {
         NodeList sheets = document.getElementsByTagNameNS(SvgHandler.SVG, "style");
         for (int i = 0; i < sheets.getLength(); i++) {
             Element sheet = (Element) sheets.item(i);
-            String text = sheet.getTextContent();
-            checkMoves(sheet, text);
-            if (IMPORT.matcher(text).find()) {
-                reporter.error(sheet, "takes rules from another file, which is not read", "copy them into it");
-            }
+            checkMoves(sheet, sheet.getTextContent());
         }
     }
 
@@ -93,7 +88,7 @@ final class Styles {
             for (int i = 0; i < sheets.getLength(); i++) {
                 reporter.error(
                         (Element) sheets.item(i),
-                        "holds a rule that is not understood, so the rules after it are lost",
+                        "holds a rule that is not understood",
                         "use CSS 2 selectors, and plain colours and numbers, or move the rules to the elements");
             }
         }
@@ -104,11 +99,13 @@ final class Styles {
             return false;
         }
         Optional<String> culprit = culprit(stylable, CSSUtilities.getCSSEngine(element));
-        culprit.ifPresent(what -> reporter.error(
-                element, "has " + what + ", which is not understood", "use a plain colour, number or word"));
+        culprit.filter(what -> !what.isEmpty())
+                .ifPresent(what -> reporter.error(
+                        element, "has " + what + ", which is not understood", "use a plain colour, number or word"));
         return culprit.isPresent();
     }
 
+    /** What of an element's styles is not understood; empty text where that does not matter to a drawing. */
     private Optional<String> culprit(CSSStylableElement element, CSSEngine engine) {
         NamedNodeMap attributes = element.getAttributes();
         for (int i = 0; i < attributes.getLength(); i++) {
@@ -136,11 +133,15 @@ final class Styles {
             return Optional.empty();
         }
         for (String declaration : style.split(";", -1)) {
+            String property = declaration.contains(":")
+                    ? declaration.substring(0, declaration.indexOf(':')).strip()
+                    : declaration;
+            boolean known = engine.getPropertyIndex(property) >= 0 || engine.getShorthandIndex(property) >= 0;
             engine.parseStyleDeclaration(element, declaration);
-            if (agent.takeComplaint()) {
+            if (agent.takeComplaint() && known) {
                 return Optional.of("'" + declaration.strip() + "' in its style");
             }
         }
-        return Optional.of("style=" + Troubles.quoted(style));
+        return Optional.of("");
     }
 }

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
-import org.apache.batik.anim.dom.SVGDOMImplementation;
+import org.w3c.dom.DOMException;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 
@@ -17,20 +17,20 @@ final class SvgDom {
     /** The root's frame is laid on the page by us, more exactly than in Batik's single precision. */
     private static final Set<String> FRAME = Set.of("x", "y", "width", "height", "viewBox", "preserveAspectRatio");
 
-    private final Document document =
-            SVGDOMImplementation.getDOMImplementation().createDocument(SvgHandler.SVG, "svg", null);
+    private final Document document;
     private final List<SvgElement> elements = new ArrayList<>();
     private final Merge merge;
     private final Predicate<SvgElement> kept;
 
-    private SvgDom(Merge merge, Predicate<SvgElement> kept) {
+    private SvgDom(Document document, Merge merge, Predicate<SvgElement> kept) {
+        this.document = document;
         this.merge = merge;
         this.kept = kept;
     }
 
     /** Builds the document of those elements that are kept. Its root's user units are those of the file. */
-    static SvgDom build(SvgElement root, Box viewBox, Merge merge, Predicate<SvgElement> kept) {
-        SvgDom dom = new SvgDom(merge, kept);
+    static SvgDom build(SvgElement root, Box viewBox, Merge merge, Predicate<SvgElement> kept, QuietAgent agent) {
+        SvgDom dom = new SvgDom(new DrawingImplementation(agent).newDocument(), merge, kept);
         Element svg = dom.document.getDocumentElement();
         dom.fill(svg, root);
         String width = String.valueOf(viewBox.width());
@@ -64,10 +64,19 @@ final class SvgDom {
             if (child instanceof SvgText text) {
                 target.appendChild(document.createTextNode(text.text()));
             } else if (child instanceof SvgElement element && kept.test(element)) {
-                Element made = document.createElementNS(SvgHandler.SVG, element.tag());
+                Element made = create(element.tag());
                 target.appendChild(made);
                 fill(made, element);
             }
+        }
+    }
+
+    private Element create(String tag) {
+        try {
+            return document.createElementNS(SvgHandler.SVG, tag);
+        } catch (DOMException e) {
+            // Not of SVG 1.1: it is kept under a name that nothing draws, so that it is told and not lost.
+            return document.createElementNS(OWN, tag);
         }
     }
 

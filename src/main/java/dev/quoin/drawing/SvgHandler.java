@@ -9,6 +9,7 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import org.xml.sax.Attributes;
 import org.xml.sax.InputSource;
 import org.xml.sax.Locator;
@@ -27,6 +28,8 @@ final class SvgHandler extends DefaultHandler2 {
     private static final Set<String> ANIMATION =
             Set.of("animate", "animateColor", "animateMotion", "animateTransform", "set", "discard");
     private static final Set<String> HOLDS_TEXT = Set.of("text", "tspan", "tref", "textPath", "altGlyph", "a", "style");
+
+    private static final Pattern IMPORT = Pattern.compile("@import", Pattern.CASE_INSENSITIVE);
 
     /** Thrown to stop the parser, when the reason has been told. */
     static final class Stop extends SAXException {}
@@ -59,11 +62,16 @@ final class SvgHandler extends DefaultHandler2 {
     public void startElement(String uri, String tag, String qName, Attributes attributes) throws Stop {
         depth++;
         flush();
+        if (depth > DEEPEST) {
+            stop(here(), "elements stand more than " + DEEPEST + " deep in each other", "ungroup the drawing");
+        }
         if (skipDepth > 0) {
             return;
         }
-        Place place = source.tagThatEnds(locator.getLineNumber(), locator.getColumnNumber());
-        checkLimits(place);
+        Place place = here();
+        if (count >= MOST_ELEMENTS) {
+            stop(place, "the drawing has more than " + MOST_ELEMENTS + " elements", "simplify it");
+        }
         if (open.isEmpty() && !(uri.equals(SVG) && tag.equals("svg"))) {
             stop(
                     place,
@@ -115,7 +123,7 @@ final class SvgHandler extends DefaultHandler2 {
     @Override
     public InputSource resolveEntity(String name, String publicId, String baseUri, String systemId) throws Stop {
         if (!"[dtd]".equals(name)) {
-            stop(here(), "the entity '" + name + "' stands in another file, which is not read", "write it out");
+            stop(here(), "an entity stands in another file, " + systemId + ", which is not read", "write it out");
         }
         return new InputSource(new StringReader(""));
     }
@@ -123,15 +131,6 @@ final class SvgHandler extends DefaultHandler2 {
     @Override
     public void error(SAXParseException e) throws SAXException {
         throw e;
-    }
-
-    private void checkLimits(Place place) throws Stop {
-        if (depth > DEEPEST) {
-            stop(place, "elements stand more than " + DEEPEST + " deep in each other", "ungroup the drawing");
-        }
-        if (count >= MOST_ELEMENTS) {
-            stop(place, "the drawing has more than " + MOST_ELEMENTS + " elements", "simplify it");
-        }
     }
 
     private boolean isLeftOut(String tag, Place place) {
@@ -181,13 +180,23 @@ final class SvgHandler extends DefaultHandler2 {
         String content = text.toString();
         text.setLength(0);
         holder.add(new SvgText(content));
-        if (!holder.tag().equals("style")) {
+        if (holder.tag().equals("style")) {
+            checkSheet(content, holder.place());
+        } else {
             variableText(content, holder.place());
-        } else if (content.contains("${")) {
+        }
+    }
+
+    private void checkSheet(String content, Place place) {
+        if (content.contains("${")) {
             problems.error(
-                    source.find("${", holder.place()),
+                    source.find("${", place),
                     "a placeholder cannot stand in a <style> element",
                     "put it into the element's own style, class or attribute");
+        }
+        if (IMPORT.matcher(content).find()) {
+            problems.error(
+                    place, "a <style> element takes rules from another file, which is not read", "copy them into it");
         }
     }
 
