@@ -5,12 +5,14 @@ import dev.quoin.geometry.Area;
 import dev.quoin.geometry.Box;
 import dev.quoin.geometry.FillRule;
 import dev.quoin.geometry.Path;
+import dev.quoin.geometry.Polyline;
 import dev.quoin.shop.EdgePass;
 import dev.quoin.shop.FieldMirror;
 import dev.quoin.shop.Machine;
 import dev.quoin.shop.Method;
 import dev.quoin.shop.Pattern;
 import dev.quoin.shop.Step;
+import java.awt.geom.Line2D;
 
 /** Machines, steps and marks for tests; all figures invented. */
 final class Given {
@@ -105,6 +107,25 @@ final class Given {
             path.lineTo(xy[i], xy[i + 1]);
         }
         return path.build();
+    }
+
+    /** A closed chain of lines. */
+    static Path ring(double... xy) {
+        return Path.builder().append(line(xy)).close().build();
+    }
+
+    /** The strokes of its one pass, or none. */
+    static Strokes strokes(BeamPath path) {
+        return path.isEmpty() ? Strokes.EMPTY : path.passes().get(0);
+    }
+
+    /** From a point to a closed chain, mm. */
+    static double distance(Polyline chain, double x, double y) {
+        double least = Double.POSITIVE_INFINITY;
+        for (int i = 0, j = chain.size() - 1; i < chain.size(); j = i++) {
+            least = Math.min(least, Line2D.ptSegDist(chain.x(j), chain.y(j), chain.x(i), chain.y(i), x, y));
+        }
+        return least;
     }
 
     /** A circle of four cubic curves, anticlockwise where y is up; off a true one by 0.03 % of its radius. */

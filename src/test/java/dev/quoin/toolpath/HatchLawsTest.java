@@ -1,15 +1,19 @@
 package dev.quoin.toolpath;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.quoin.art.Mark;
 import dev.quoin.geometry.Affine;
 import dev.quoin.geometry.FillRule;
 import dev.quoin.geometry.Path;
+import dev.quoin.geometry.Polyline;
+import dev.quoin.shop.EdgePass;
 import dev.quoin.shop.Machine;
 import dev.quoin.shop.Pattern;
 import dev.quoin.shop.Step;
 import java.util.List;
+import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -78,6 +82,37 @@ class HatchLawsTest {
                 trace(Given.fill(0.1, angle), shape(0, 0, 3)).passes().get(0).length();
         Step regions = Given.fill(0.1, angle, 0, 1, Pattern.REGIONS);
         assertEquals(lines, trace(regions, shape(0, 0, 3)).passes().get(0).length(), 1e-9 * lines);
+    }
+
+    @Property(tries = 50)
+    void theTrueEdgeSurroundsWhatIsHatched(@ForAll long seed, @ForAll FillRule rule) {
+        // A polygon that crosses itself at random, and a disc over it.
+        double[] xy = new Random(seed).doubles(14, -5, 5).toArray();
+        List<Mark> marks =
+                List.of(Given.engraved(Given.ring(xy), rule), Given.engraved(Given.circle(2, 1, 1), FillRule.NON_ZERO));
+        Strokes plain = new Tracer().trace(Given.fill(0.1, 0), marks).passes().get(0);
+        BeamPath edged = new Tracer().trace(Given.edged(0.1, 0, EdgePass.LAST), marks);
+        assertEquals(plain.length(), edged.passes().get(0).length(), 1e-6);
+    }
+
+    @Property(tries = 50)
+    void anInsetKeepsItsDistance(@ForAll long seed, @ForAll @DoubleRange(min = 0.05, max = 0.6) double inset) {
+        double[] xy = new Random(seed).doubles(14, -5, 5).toArray();
+        Path ring = Given.ring(xy);
+        Strokes lines = Given.strokes(new Tracer()
+                .trace(Given.edged(0.1, inset, EdgePass.NONE), List.of(Given.engraved(ring, FillRule.NON_ZERO))));
+        // A line that crosses itself is no edge where the rule fills both of its sides: so the true edge is asked.
+        List<Polyline> edge = Edge.inside(List.of(new Cover(ring.flatten(1), FillRule.NON_ZERO)), 0, 0.005)
+                .outline();
+        for (int p = 0; p < (lines.isEmpty() ? 0 : lines.end(lines.count() - 1)); p++) {
+            double x = lines.x(p);
+            double y = lines.y(p);
+            double nearest = edge.stream()
+                    .mapToDouble(chain -> Given.distance(chain, x, y))
+                    .min()
+                    .orElseThrow();
+            assertTrue(nearest > inset - 0.006, nearest + " mm from the edge, inset " + inset);
+        }
     }
 
     @Property(tries = 50)

@@ -195,6 +195,15 @@ class TravelTest {
     }
 
     @Test
+    void aSlitInsideACutPartComesBeforeItsEdge() {
+        List<Mark> marks =
+                List.of(Given.followed("cut", Given.box(10, 10)), Given.followed("cut", Given.line(-4, 4, 4, 4)));
+        Strokes cut =
+                new Tracer().trace(Given.follow("cut", 100, 1), marks).passes().get(0);
+        assertEquals(8, cut.length(0), 1e-9);
+    }
+
+    @Test
     void theSheetCanSayWhatOrderingSaves() {
         // Three dots far apart, drawn in the worst order: 0 to 20 to -1 to 21, against -1, 20, 21: 62 less 23 mm of
         // jumps
