@@ -191,7 +191,7 @@ class RunSheetWriterTest {
                 List.of());
         String html = SampleSheet.html(other, List.of());
         assertFalse(html.contains("Class "));
-        assertTrue(html.contains("may release hexavalent chromium and nickel"));
+        assertTrue(html.contains("may release: <span dir=\"auto\">hexavalent chromium and nickel</span>."));
         assertTrue(html.contains("These notes are no risk assessment."));
     }
 
