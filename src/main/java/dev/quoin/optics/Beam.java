@@ -18,8 +18,8 @@ public record Beam(double wavelength, double m2, double diameter) {
     }
 
     /**
-     * The diameter of the spot in the focus of a lens, mm: {@code 4 M2 lambda f / (pi D)} (C. Roundy, "Propagation factor
-     * qualifies laser beam performance", 2000, equation 6b).
+     * The diameter of the spot in the focus of a lens, mm: {@code 4 M2 lambda f / (pi D)} (C. B. Roundy, Current Technology of
+     * Beam Profile Measurements, 2000, equation 6b).
      */
     public double spot(double focalLength) {
         return 4 * m2 * wavelength * focalLength / (Math.PI * diameter);

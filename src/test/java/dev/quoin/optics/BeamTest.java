@@ -89,13 +89,22 @@ class BeamTest {
 
     @ParameterizedTest
     @CsvSource({
-        // M2, wavelength um, f mm, D mm, spot um. C. Roundy 2000, equation 6b, as tested in laserbeamsize.
+        // M2, wavelength um, f mm, D mm, spot um. C. B. Roundy 2000, equation 6b, as tested in laserbeamsize.
         "1,   1,     10,  2,  6.3661977, 1e-7",
         "1.3, 0.532, 120, 10, 10.567,    1e-4",
     })
     void spotInTheFocus(double m2, double wavelength, double f, double d, double spot, double relative) {
         Beam beam = new Beam(wavelength * MM_PER_UM, m2, d);
         assertEquals(spot * MM_PER_UM, beam.spot(f), relative * spot * MM_PER_UM);
+    }
+
+    @Test
+    void spotOfAnUntruncatedBeamByAScannerMakersFormula() {
+        // SCANLAB glossary, 'focal diameter': d = M2 k lambda f / D with k 1.27 for a beam that no aperture cuts;
+        // printed to
+        // three figures.
+        double expected = 1.3 * 1.27 * 1064e-6 * 160 / 10;
+        assertEquals(expected, new Beam(1064e-6, 1.3, 10).spot(160), 0.005 * expected);
     }
 
     @Test
