@@ -1,6 +1,5 @@
 package dev.quoin.job;
 
-import dev.quoin.drawing.SvgDrawing;
 import dev.quoin.geometry.Point;
 import dev.quoin.problem.Place;
 import dev.quoin.problem.Problems;
@@ -49,9 +48,7 @@ final class JigShelf {
     /** A jig of these bytes; {@code name} tells a drawing from a table. */
     static Optional<Jig> read(String name, byte[] bytes, Problems problems) {
         if (name.toLowerCase(Locale.ROOT).endsWith(".svg")) {
-            return SvgDrawing.read(name, bytes, problems)
-                    .flatMap(drawing ->
-                            JigReader.fromShapes(name, drawing.draw(problems), drawing.millimetresPerUnit(), problems));
+            return JigReader.svg(name, bytes, problems);
         }
         return JigReader.csv(name, bytes, problems);
     }

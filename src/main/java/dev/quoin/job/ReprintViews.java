@@ -42,7 +42,7 @@ record ReprintViews(String run, RunShop shop, String reason) {
                 reason,
                 view,
                 shop.machine().laserClass(),
-                shop.material(blank).stream().toList());
+                plate.blank().map(shop::material).stream().toList());
     }
 
     private static GroupView group(ReprintedPlate plate, Blank blank) {

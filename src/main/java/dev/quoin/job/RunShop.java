@@ -66,8 +66,8 @@ final class RunShop {
         return Optional.ofNullable(shop.blanks().get(name));
     }
 
-    Optional<Material> material(Blank blank) {
-        return Optional.ofNullable(shop.materials().get(blank.material()));
+    Material material(Blank blank) {
+        return shop.material(blank);
     }
 
     /** The slots of a jig as they lie in the field, by their ids, in the jig's order. */

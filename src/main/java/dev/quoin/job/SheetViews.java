@@ -28,7 +28,6 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -56,7 +55,7 @@ final class SheetViews {
                 totals.setup(),
                 blanks(totals),
                 groups(),
-                problems.sorted(),
+                besidesLeftOut(problems.sorted()),
                 leftOut(problems.sorted()),
                 job.shop().machine().laserClass(),
                 materials(),
@@ -164,10 +163,14 @@ final class SheetViews {
         return plan.plates().stream()
                 .map(plate -> plate.group().blank())
                 .flatMap(Optional::stream)
-                .map(blank -> job.shop().materials().get(blank.material()))
-                .filter(Objects::nonNull)
+                .map(blank -> job.shop().material(blank))
                 .distinct()
                 .toList();
+    }
+
+    /** Rows that are left out are named with their errors, so these need not be told twice. */
+    private List<Problem> besidesLeftOut(List<Problem> problems) {
+        return problems.stream().filter(problem -> !problem.isError()).toList();
     }
 
     private List<LeftOut> leftOut(List<Problem> problems) {

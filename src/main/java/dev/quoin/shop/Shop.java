@@ -11,6 +11,11 @@ public record Shop(
         Map<String, Recipe> recipes,
         Map<String, Blank> blanks,
         Map<String, Material> materials) {
+    /** What the shop knows of a blank's material; nothing but its name where the shop does not know it. */
+    public Material material(Blank blank) {
+        return materials.getOrDefault(blank.material(), new Material(blank.material(), "", "", ""));
+    }
+
     /** Every process that some recipe treats. */
     public Set<String> processes() {
         Set<String> processes = new LinkedHashSet<>();

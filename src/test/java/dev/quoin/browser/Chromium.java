@@ -41,17 +41,22 @@ public final class Chromium {
         return ImageIO.read(picture.toFile());
     }
 
-    /** The page as it stands once its scripts have run. */
-    public String dom(Path page) throws IOException, InterruptedException {
-        return Files.readString(
-                browse("--virtual-time-budget=20000", "--dump-dom", page.toUri().toString()));
+    /** A page as it stands once its scripts have run. */
+    public String dom(String html) throws IOException, InterruptedException {
+        return Files.readString(browse("--virtual-time-budget=20000", "--dump-dom", page(html)));
     }
 
-    /** The page printed as PDF. */
-    public Path print(Path page) throws IOException, InterruptedException {
+    /** A page printed as PDF. */
+    public Path print(String html) throws IOException, InterruptedException {
         Path pdf = Files.createTempFile(folder, "print", ".pdf");
-        browse("--no-pdf-header-footer", "--print-to-pdf=" + pdf, page.toUri().toString());
+        browse("--no-pdf-header-footer", "--print-to-pdf=" + pdf, page(html));
         return pdf;
+    }
+
+    private String page(String html) throws IOException {
+        return Files.writeString(Files.createTempFile(folder, "page", ".html"), html)
+                .toUri()
+                .toString();
     }
 
     private Path browse(String... options) throws IOException, InterruptedException {

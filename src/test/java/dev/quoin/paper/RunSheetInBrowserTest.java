@@ -3,6 +3,8 @@ package dev.quoin.paper;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.quoin.browser.Chromium;
+import dev.quoin.browser.Poppler;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -41,11 +43,11 @@ class RunSheetInBrowserTest {
             throws Exception {
         List<PlateView> plates = plates(3, List.of("Ada Marsh", "Wilhelmina Oosterhuis"));
         Path pdf = browser.print(onPaper(sheet(plates), paper));
-        Matcher points = Pattern.compile("Page size: +([0-9.]+) x ([0-9.]+)").matcher(browser.info(pdf));
+        Matcher points = Pattern.compile("Page size: +([0-9.]+) x ([0-9.]+)").matcher(Poppler.info(pdf));
         assertTrue(points.find());
         assertEquals(width, Double.parseDouble(points.group(1)), 1);
         assertEquals(height, Double.parseDouble(points.group(2)), 1);
-        String all = String.join("\n", browser.text(pdf));
+        String all = String.join("\n", Poppler.text(pdf));
         for (int item = SampleSheet.FIRST_ITEM; item < SampleSheet.FIRST_ITEM + 3 * 17; item++) {
             assertEquals(2, all.split("\\b" + item + "\\b", -1).length - 1, "item " + item);
         }
@@ -54,7 +56,7 @@ class RunSheetInBrowserTest {
     @ParameterizedTest
     @CsvSource({"A4", "letter"})
     void aPlatesHeadStandsOnThePageOnWhichItsTableBegins(String paper) throws Exception {
-        List<String> pages = browser.text(browser.print(onPaper(sheet(plates(3, List.of("Ada Marsh"))), paper)));
+        List<String> pages = Poppler.text(browser.print(onPaper(sheet(plates(3, List.of("Ada Marsh"))), paper)));
         for (int plate = 1; plate <= 3; plate++) {
             String file = String.format("plate-%03d.svg", plate);
             String header = "Text on the items of plate " + plate;

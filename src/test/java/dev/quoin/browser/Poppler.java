@@ -1,0 +1,39 @@
+package dev.quoin.browser;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Assumptions;
+
+/** Poppler's readers of PDF files. Tests that need them are skipped where they are not installed. */
+public final class Poppler {
+    private Poppler() {}
+
+    /** The text of each page of a PDF. */
+    public static List<String> text(Path pdf) throws IOException, InterruptedException {
+        return List.of(run("pdftotext", "-layout", pdf.toString(), "-").split("\f"));
+    }
+
+    /** What {@code pdfinfo} says of a PDF. */
+    public static String info(Path pdf) throws IOException, InterruptedException {
+        return run("pdfinfo", pdf.toString());
+    }
+
+    private static String run(String program, String... arguments) throws IOException, InterruptedException {
+        Path path = Path.of("/usr/bin", program);
+        Assumptions.assumeTrue(Files.isExecutable(path), "skipped: no " + path);
+        List<String> command = new ArrayList<>(List.of(path.toString()));
+        command.addAll(List.of(arguments));
+        Process process = new ProcessBuilder(command)
+                .redirectError(ProcessBuilder.Redirect.DISCARD)
+                .start();
+        String out = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        assertEquals(0, process.waitFor(), program);
+        return out;
+    }
+}
