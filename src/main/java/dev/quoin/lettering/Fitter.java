@@ -1,11 +1,14 @@
 package dev.quoin.lettering;
 
+import dev.quoin.drawing.TextAnchor;
 import dev.quoin.geometry.Affine;
-import dev.quoin.geometry.Box;
+import dev.quoin.geometry.Area;
 import dev.quoin.geometry.Path;
 import dev.quoin.geometry.Point;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * Sets a text as large as its space allows. Its ink decides, not the advances of its letters.
@@ -24,9 +27,12 @@ public final class Fitter {
     /** Sizes that differ by less than this part are equal. */
     private static final double SAME = 1e-9;
 
-    private static final int HALVINGS = 40;
+    private static final int HALVINGS = 32;
+
+    private static final int MOST_SPACES = 200;
 
     private final Typesetter typesetter;
+    private final Map<SpaceKey, FitSpace> spaces = new ConcurrentHashMap<>();
 
     public Fitter(Typesetter typesetter) {
         this.typesetter = typesetter;
@@ -110,9 +116,21 @@ public final class Fitter {
                 .orElseThrow();
     }
 
-    private static FitSpace space(FitRequest request) {
-        Box box = request.space().outline().bounds().grow(-request.inset() - FitSpace.ROUNDING);
-        return new RectangleSpace(box, request.anchor(), request.align());
+    /** The space, made ready once for all texts of a template. */
+    private FitSpace space(FitRequest request) {
+        if (spaces.size() > MOST_SPACES) {
+            spaces.clear();
+        }
+        SpaceKey key = new SpaceKey(request.space(), request.inset(), request.anchor(), request.align());
+        return spaces.computeIfAbsent(key, SpaceKey::open);
+    }
+
+    /** What decides the space; sizes and lines do not. */
+    private record SpaceKey(Area area, double inset, TextAnchor anchor, VerticalAlign align) {
+        FitSpace open() {
+            return RectangleSpace.of(area, inset, anchor, align)
+                    .orElseGet(() -> new ShapeSpace(area, inset, anchor, align));
+        }
     }
 
     /** A block at a size, mm, and a squeeze. */

@@ -48,7 +48,7 @@ class FitterTest {
     @Test
     void theGreatestHeightHolds() {
         FitRequest request = request(1, 1).withGreatest(3);
-        Fitted fitted = fitted("Ada", request);
+        Fitted fitted = fitted("HH", request);
         assertEquals(3, fitted.capHeight(), 1e-12);
         assertEquals(20 + 3.5, fitted.outline().bounds().minY(), 0.05);
     }

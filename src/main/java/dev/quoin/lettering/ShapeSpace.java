@@ -1,0 +1,154 @@
+package dev.quoin.lettering;
+
+import dev.quoin.drawing.TextAnchor;
+import dev.quoin.geometry.Area;
+import dev.quoin.geometry.Box;
+import dev.quoin.geometry.Point;
+import java.util.List;
+import org.locationtech.jts.geom.Coordinate;
+
+/**
+ * Any closed shape. A block may stand anywhere in it. From a point inside, the block grows: for each line and each edge
+ * of the shape a straight line between them is chosen, the largest size that crosses none of these is found, and this is
+ * repeated from there until it grows no more. Each round keeps the ink inside. In a convex shape the first point gives
+ * the largest size there is; in others several points are tried, and a larger place may be missed.
+ */
+final class ShapeSpace implements FitSpace {
+    private static final int MOST_ROUNDS = 12;
+    private static final int HALVINGS = 30;
+    /** Growth by less than this part is none. */
+    private static final double NO_GROWTH = 1e-7;
+
+    private final TextAnchor anchor;
+    private final VerticalAlign align;
+    private final List<SpacePolygon> parts;
+    private final Box bounds;
+
+    ShapeSpace(Area area, double inset, TextAnchor anchor, VerticalAlign align) {
+        this.anchor = anchor;
+        this.align = align;
+        this.parts = SpacePolygon.of(area, inset);
+        this.bounds = area.outline().bounds().grow(-inset);
+    }
+
+    @Override
+    public double largest(TextBlock block, double squeeze) {
+        return grow(block, InkHull.of(block, anchor, squeeze), squeeze).at[0];
+    }
+
+    @Override
+    public Point origin(TextBlock block, double squeeze, double size) {
+        List<InkHull> hulls = InkHull.of(block, anchor, squeeze);
+        Grown grown = grow(block, hulls, squeeze);
+        Point middle = block.ink(anchor, squeeze).centre();
+        // Drawn in around the middle of its ink, a smaller block stays inside the larger one.
+        double slack = grown.at[0] - size;
+        double[] at = {size, grown.at[1] + slack * middle.x(), grown.at[2] + slack * middle.y()};
+        if (!fits(grown.part, hulls, at)) {
+            at = new double[] {size, grown.at[1], grown.at[2]};
+        }
+        double x = preferredX();
+        double y = align.baseline(bounds, block, size);
+        double[] wished = {size, x, y};
+        if (fits(grown.part, hulls, wished) && grown.part.contains(x + size * middle.x(), y + size * middle.y())) {
+            return new Point(x, y);
+        }
+        for (int i = 0; i < 2; i++) {
+            at = towards(grown.part, hulls, at, x, at[2]);
+            at = towards(grown.part, hulls, at, at[1], y);
+        }
+        return new Point(at[1], at[2]);
+    }
+
+    @Override
+    public boolean isRectangle() {
+        return false;
+    }
+
+    private double preferredX() {
+        return switch (anchor) {
+            case START -> bounds.minX();
+            case MIDDLE -> bounds.centre().x();
+            case END -> bounds.maxX();
+        };
+    }
+
+    private Grown grow(TextBlock block, List<InkHull> hulls, double squeeze) {
+        Point middle = block.ink(anchor, squeeze).centre();
+        Grown best = new Grown(null, new double[3]);
+        for (SpacePolygon part : parts) {
+            for (Coordinate start : part.inside()) {
+                double[] at = grow(part, hulls, start, middle);
+                if (at[0] > best.at[0] * (1 + NO_GROWTH)) {
+                    best = new Grown(part, at);
+                }
+            }
+        }
+        return best;
+    }
+
+    private double[] grow(SpacePolygon part, List<InkHull> hulls, Coordinate start, Point middle) {
+        double seed = 1e-6 * Math.max(bounds.width(), bounds.height());
+        double[] at = {seed, start.x - seed * middle.x(), start.y - seed * middle.y()};
+        if (!fits(part, hulls, at)) {
+            return new double[3];
+        }
+        for (int round = 0; round < MOST_ROUNDS; round++) {
+            double[] next = largest(part, hulls, at);
+            boolean grown = next[0] > at[0] * (1 + NO_GROWTH) && fits(part, hulls, next);
+            if (!grown) {
+                break;
+            }
+            at = next;
+        }
+        return at;
+    }
+
+    private double[] largest(SpacePolygon part, List<InkHull> hulls, double[] at) {
+        double far = 10 * (bounds.width() + bounds.height());
+        LargestPlace place = new LargestPlace(far, bounds.maxX() + far, bounds.maxY() + far);
+        for (InkHull hull : hulls) {
+            for (double[] edge : part.edges()) {
+                InkHull.Parting parting = hull.part(edge, at);
+                place.add(parting.reach(), parting.nx(), parting.ny(), parting.c());
+            }
+        }
+        return place.solve();
+    }
+
+    private static boolean fits(SpacePolygon part, List<InkHull> hulls, double[] at) {
+        for (InkHull hull : hulls) {
+            for (double[] edge : part.edges()) {
+                if (hull.part(edge, at).gap() < -ROUNDING) {
+                    return false;
+                }
+            }
+        }
+        return true;
+    }
+
+    /** As far from a place where the block fits to another as it still fits. */
+    private static double[] towards(SpacePolygon part, List<InkHull> hulls, double[] at, double x, double y) {
+        double near = 0;
+        double far = 1;
+        double[] best = at;
+        for (int i = 0; i < HALVINGS; i++) {
+            double share = i == 0 ? 1 : (near + far) / 2;
+            double[] trial = {at[0], at[1] + share * (x - at[1]), at[2] + share * (y - at[2])};
+            if (fits(part, hulls, trial)) {
+                near = share;
+                best = trial;
+            } else {
+                far = share;
+            }
+            if (near == 1) {
+                break;
+            }
+        }
+        return best;
+    }
+
+    /** Size, x and y in a part of the space. */
+    @SuppressWarnings("ArrayRecordComponent") // Lives no longer than a call.
+    private record Grown(SpacePolygon part, double[] at) {}
+}
