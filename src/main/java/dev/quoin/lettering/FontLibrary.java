@@ -52,6 +52,7 @@ public final class FontLibrary {
             faces.addAll(FontFolder.faces(folder, problems));
         }
         faces.addAll(BundledFonts.faces());
+        faces.addAll(StrokeFonts.faces());
         if (systemFonts) {
             faces.addAll(InstalledFonts.faces());
         }

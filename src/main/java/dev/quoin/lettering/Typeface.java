@@ -4,7 +4,7 @@ package dev.quoin.lettering;
  * A font that can be asked for its letters. All lengths are in ems, y up. Its file is opened at the first question.
  * Safe for use by several threads.
  */
-sealed interface Typeface permits OutlineTypeface {
+sealed interface Typeface permits OutlineTypeface, StrokeTypeface {
     /** Whether it can show the whole of a grapheme. */
     boolean covers(String grapheme);
 
