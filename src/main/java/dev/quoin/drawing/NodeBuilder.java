@@ -147,6 +147,7 @@ final class NodeBuilder extends GVTBuilder {
             return Optional.empty();
         }
         effects.check(element);
+        troubles.checkRadii(element);
         GraphicsNode node = nodeBridge.createGraphicsNode(context, element);
         if (node == null) {
             return Optional.empty();

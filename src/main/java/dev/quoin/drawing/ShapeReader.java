@@ -27,7 +27,7 @@ record ShapeReader(Origins origins, Reporter reporter) {
             return Optional.empty();
         }
         Area outline = painting.stroke()
-                .map(stroke -> outline(element, shape, local, stroke, toItem))
+                .map(stroke -> outline(element, local, stroke, toItem))
                 .orElse(Area.EMPTY);
         DrawnShape drawn =
                 new DrawnShape(origins.of(element), local, toItem, rule(element), painting.filled(), outline);
@@ -37,12 +37,12 @@ record ShapeReader(Origins origins, Reporter reporter) {
         return Optional.of(drawn);
     }
 
-    private Area outline(Element element, Shape shape, Path local, BasicStroke stroke, Affine toItem) {
+    private Area outline(Element element, Path local, BasicStroke stroke, Affine toItem) {
         if (StrokeOutline.isEndless(local, stroke)) {
             reporter.error(element, "has too many dashes", "make its dashes longer, or its stroke solid");
             return Area.EMPTY;
         }
-        return StrokeOutline.of(shape, stroke, toItem);
+        return StrokeOutline.of(local, stroke, toItem);
     }
 
     private boolean isNear(Element element, Box box) {

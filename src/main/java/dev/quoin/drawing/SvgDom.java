@@ -60,6 +60,9 @@ final class SvgDom {
                 merge.value(attribute).ifPresent(value -> set(target, attribute, value));
             }
         }
+        if (source.tag().equals("ellipse")) {
+            roundOff(target);
+        }
         for (SvgContent child : source.content()) {
             if (child instanceof SvgText text) {
                 target.appendChild(document.createTextNode(text.text()));
@@ -68,6 +71,16 @@ final class SvgDom {
                 target.appendChild(made);
                 fill(made, element);
             }
+        }
+    }
+
+    /** SVG 2, section 10.4: an ellipse with one radius is a circle. */
+    private static void roundOff(Element ellipse) {
+        boolean x = ellipse.hasAttribute("rx");
+        boolean y = ellipse.hasAttribute("ry");
+        boolean percent = (ellipse.getAttribute("rx") + ellipse.getAttribute("ry")).contains("%");
+        if (x != y && !percent) {
+            ellipse.setAttributeNS(null, x ? "ry" : "rx", ellipse.getAttribute(x ? "rx" : "ry"));
         }
     }
 
