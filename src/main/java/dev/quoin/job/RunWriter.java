@@ -12,9 +12,9 @@ import dev.quoin.plate.Seat;
 import dev.quoin.problem.Problems;
 import dev.quoin.shop.Step;
 import dev.quoin.store.RunFolder;
+import dev.quoin.store.Spool;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.io.StringWriter;
 import java.io.Writer;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -49,21 +49,22 @@ final class RunWriter {
         RunSheetWriter sheet = new RunSheetWriter();
         SheetViews views = new SheetViews(job, plan);
         PlatesCsv plates = new PlatesCsv();
-        StringWriter blocks = new StringWriter();
-        for (Plate plate : plan.plates()) {
-            progress.report("writing plates", plate.number(), plan.plates().size());
-            List<LoadedItem> items = load(plate);
-            PlateTime time = timer.time(plate.group().recipe(), items);
-            List<String> files = write(plate, items);
-            itemTimes.take(plate, time);
-            totals.take(plate, files, time);
-            plates.take(plate, files, time);
-            sheet.plate(blocks, views.plate(plate, items, time, totals.last()));
-        }
-        try (Writer out = folder.createText("run-sheet.html")) {
-            sheet.head(out, views.head(totals, problems));
-            out.append(blocks.getBuffer());
-            sheet.foot(out, views.foot());
+        try (Spool blocks = folder.spool()) {
+            for (Plate plate : plan.plates()) {
+                progress.report("writing plates", plate.number(), plan.plates().size());
+                List<LoadedItem> items = load(plate);
+                PlateTime time = timer.time(plate.group().recipe(), items);
+                List<String> files = write(plate, items);
+                itemTimes.take(plate, time);
+                totals.take(plate, files, time);
+                plates.take(plate, files, time);
+                sheet.plate(blocks.writer(), views.plate(plate, items, time, totals.last()));
+            }
+            try (Writer out = folder.createText("run-sheet.html")) {
+                sheet.head(out, views.head(totals, problems));
+                blocks.copyTo(out);
+                sheet.foot(out, views.foot());
+            }
         }
         writeTables(plates);
         new InputsWriter(job, folder).write();

@@ -83,6 +83,11 @@ public final class RunFolder implements AutoCloseable {
         return new OutputStreamWriter(create(name), StandardCharsets.UTF_8);
     }
 
+    /** Text to be put aside; must be closed before the run is published. */
+    public Spool spool() throws IOException {
+        return new Spool(staging.folder().resolve(".spool"));
+    }
+
     /** Writes the manifest and puts the folder in its place. */
     public void publish() throws IOException {
         try (Writer text = new OutputStreamWriter(
