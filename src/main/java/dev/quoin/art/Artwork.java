@@ -12,11 +12,15 @@ import java.util.List;
  *
  * @param marks in paint order, in item coordinates: mm, the origin at the item's centre, x right, y up
  * @param texts what its texts say, in paint order, and how each was set
+ * @param codes what its codes hold, in paint order
  */
-public record Artwork(List<Mark> marks, List<MarkedText> texts) {
+public record Artwork(List<Mark> marks, List<MarkedText> texts, List<MarkedCode> codes) {
+    public static final Artwork EMPTY = new Artwork(List.of(), List.of(), List.of());
+
     public Artwork {
         marks = List.copyOf(marks);
         texts = List.copyOf(texts);
+        codes = List.copyOf(codes);
     }
 
     /** The outlines of all that a recipe puts on the item: areas where it fills, paths where it follows. */

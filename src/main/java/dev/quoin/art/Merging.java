@@ -16,6 +16,7 @@ final class Merging {
     private final Problems problems;
     private final List<Mark> marks = new ArrayList<>();
     private final List<MarkedText> texts = new ArrayList<>();
+    private final List<MarkedCode> codes = new ArrayList<>();
 
     Merging(Columns columns, List<String> cells, Place rowPlace, Problems problems) {
         this.columns = columns;
@@ -32,8 +33,12 @@ final class Merging {
         texts.add(text);
     }
 
+    void add(MarkedCode code) {
+        codes.add(code);
+    }
+
     Artwork artwork() {
-        return new Artwork(marks, texts);
+        return new Artwork(marks, texts, codes);
     }
 
     Problems problems() {

@@ -5,7 +5,7 @@ import dev.quoin.problem.Problems;
 import dev.quoin.shop.Recipe;
 
 /** A piece of a compiled template: draws itself for each row. */
-sealed interface Piece permits FixedPiece, TextPiece, ConditionalPiece, RedrawnPiece {
+sealed interface Piece permits FixedPiece, TextPiece, CodePiece, ConditionalPiece, RedrawnPiece {
     void draw(Merging row);
 
     /** Tells what a recipe cannot do with it. */

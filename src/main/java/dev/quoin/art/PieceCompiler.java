@@ -21,6 +21,7 @@ final class PieceCompiler {
     private final ProcessFinder processes;
     private final Expressions expressions;
     private final LetteringCompiler lettering;
+    private final CodeCompiler codes;
     private final Redrawing redrawing;
     private Map<String, Path> constantShapes = Map.of();
 
@@ -33,6 +34,7 @@ final class PieceCompiler {
         this.processes = processes;
         this.expressions = expressions;
         this.lettering = new LetteringCompiler(fonts, expressions);
+        this.codes = new CodeCompiler(expressions);
         this.redrawing = new Redrawing(drawing, expressions, this, problems);
     }
 
@@ -78,6 +80,9 @@ final class PieceCompiler {
         String process = processes.find(element, problems);
         if (process.equals(ProcessFinder.GUIDE)) {
             return Optional.empty();
+        }
+        if (element.data("code").isPresent()) {
+            return codes.compile(shape, process, problems);
         }
         if (!shape.painted()) {
             return Optional.empty();

@@ -1,5 +1,6 @@
 package dev.quoin.job;
 
+import dev.quoin.optics.RecipeCheck;
 import dev.quoin.order.Item;
 import dev.quoin.plate.Group;
 import dev.quoin.plate.GroupSurvey;
@@ -11,10 +12,12 @@ import dev.quoin.problem.Problems;
 import dev.quoin.problem.Severity;
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** From a loaded job to its plates: all that preparing and checking have in common. */
 final class Planning {
@@ -32,6 +35,7 @@ final class Planning {
     Optional<Plan> plan() throws IOException {
         boolean skipBadRows = job.settings().flag(JobKey.SKIP_BAD_ROWS, problems);
         Survey survey = new Surveyor(job, problems, progress).survey();
+        checkRecipes(survey);
         Planner planner = new Planner();
         Map<Group, Map<Placement, SlotState>> slots = new LinkedHashMap<>();
         for (GroupSurvey group : survey.groups()) {
@@ -47,6 +51,18 @@ final class Planning {
         }
         Plan plan = new Plan(planner.plates(), slots, survey.leftOut());
         return isSpoilt(plan, skipBadRows) ? Optional.empty() : Optional.of(plan);
+    }
+
+    /** Each recipe on each lens that it is used with, once. */
+    private void checkRecipes(Survey survey) {
+        Set<List<String>> checked = new HashSet<>();
+        for (GroupSurvey groupSurvey : survey.groups()) {
+            Group group = groupSurvey.group();
+            if (checked.add(List.of(group.recipe().name(), group.lens().name()))) {
+                new RecipeCheck(job.shop().machine(), group.lens(), problems)
+                        .check(group.recipe(), job.shop().lenses());
+            }
+        }
     }
 
     private boolean isSpoilt(Plan plan, boolean skipBadRows) {

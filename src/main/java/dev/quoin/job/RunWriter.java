@@ -87,7 +87,7 @@ final class RunWriter {
     private List<LoadedItem> load(Plate plate) throws IOException {
         List<LoadedItem> loaded = new ArrayList<>();
         int lastRow = -1;
-        Artwork artwork = new Artwork(List.of(), List.of());
+        Artwork artwork = Artwork.EMPTY;
         for (Seat seat : plate.seats()) {
             Item item = job.items().numbered(seat.item());
             if (item.row().index() != lastRow) {

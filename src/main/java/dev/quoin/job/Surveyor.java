@@ -1,6 +1,9 @@
 package dev.quoin.job;
 
 import dev.quoin.art.Artwork;
+import dev.quoin.art.MarkedCode;
+import dev.quoin.geometry.Decimals;
+import dev.quoin.optics.Beam;
 import dev.quoin.order.Row;
 import dev.quoin.plate.FieldPose;
 import dev.quoin.plate.Group;
@@ -78,6 +81,7 @@ final class Surveyor {
                 choice.group(),
                 made -> new GroupSurvey(
                         made, FieldPose.of(made.jig(), job.shop().machine())));
+        tellFineCodes(artwork, group.group(), row, own);
         if (group.add(artwork)) {
             rowsOfGroup.computeIfAbsent(group, made -> new ArrayList<>()).add(row.index());
         } else {
@@ -86,6 +90,22 @@ final class Surveyor {
                     "its ink stands out of every usable pocket of the jig "
                             + choice.group().jig().name() + " (template " + choice.templateName() + ")",
                     "use a smaller template or a jig with larger pockets");
+        }
+    }
+
+    /** A module under two spots is likely to run into its neighbours. */
+    private void tellFineCodes(Artwork artwork, Group group, Row row, Problems own) {
+        double spot = Beam.of(job.shop().machine()).spot(group.lens().focalLength());
+        for (MarkedCode code : artwork.codes()) {
+            if (code.module() < 2 * spot) {
+                own.warning(
+                        job.order().place(row),
+                        "the modules of its " + code.kind().word() + " code are " + Decimals.mm(code.module())
+                                + " mm wide, less than two spots of the lens "
+                                + group.lens().name() + " ("
+                                + Decimals.mm(2 * spot) + " mm)",
+                        "make the code larger or its content shorter, or use a lens of shorter focal length");
+            }
         }
     }
 

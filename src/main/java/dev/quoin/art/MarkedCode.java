@@ -1,0 +1,11 @@
+package dev.quoin.art;
+
+import dev.quoin.code.CodeKind;
+
+/**
+ * A code as it was drawn.
+ *
+ * @param encoded what a decoder reads
+ * @param module the width of a module, or of the narrowest bar, mm
+ */
+public record MarkedCode(CodeKind kind, String encoded, double module) {}
