@@ -58,6 +58,12 @@ final class QuietAgent extends UserAgentAdapter {
         return new NoLoadScriptSecurity(type);
     }
 
+    /** The family of text that names none; the adapter's own list would name fonts that nobody asked for. */
+    @Override
+    public String getDefaultFontFamily() {
+        return "sans-serif";
+    }
+
     @Override
     public FontFamilyResolver getFontFamilyResolver() {
         return NoFonts.INSTANCE;

@@ -10,6 +10,7 @@ import java.awt.Shape;
 import java.awt.geom.PathIterator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.apache.batik.bridge.CSSUtilities;
 import org.w3c.dom.Element;
 
@@ -23,7 +24,9 @@ record ShapeReader(Origins origins, Reporter reporter) {
             return Optional.empty();
         }
         Path local = Path.of(shape);
-        if (local.isEmpty() || !isNear(element, local.transform(toItem).bounds())) {
+        if (local.isEmpty()
+                || isFlat(element, local)
+                || !isNear(element, local.transform(toItem).bounds())) {
             return Optional.empty();
         }
         Area outline = painting.stroke()
@@ -35,6 +38,12 @@ record ShapeReader(Origins origins, Reporter reporter) {
             checkWindows(element, drawn, viewports);
         }
         return Optional.of(drawn);
+    }
+
+    /** A rectangle, circle or ellipse with a size of 0 is not drawn, its stroke neither (SVG 1.1, section 9). */
+    private static boolean isFlat(Element element, Path local) {
+        boolean hasSize = Set.of("rect", "circle", "ellipse").contains(element.getLocalName());
+        return hasSize && (local.bounds().width() == 0 || local.bounds().height() == 0);
     }
 
     private Area outline(Element element, Path local, BasicStroke stroke, Affine toItem) {

@@ -69,6 +69,18 @@ class SvgShapesTest {
     }
 
     @Test
+    void aSizeOfNothingDrawsNothing() {
+        assertEquals(List.of(), Svg.drawn("<circle r='0' stroke='red'/><rect width='0' height='5' stroke='red'/>"));
+    }
+
+    @Test
+    void textWithoutAFamilyAsksForTheGenericOne() {
+        assertEquals(
+                List.of("sans-serif"),
+                Svg.text("<text>a</text>").lines().get(0).runs().get(0).font().families());
+    }
+
+    @Test
     void aRedrawLeavesNothingBehind() {
         SvgDrawing drawing = Svg.drawing("<g style='stroke:${s}'><rect x='${x}' width='5' height='2'/></g>"
                 + "<style>g > rect { fill: none }</style>");
