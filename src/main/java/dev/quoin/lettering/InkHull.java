@@ -20,7 +20,7 @@ import org.locationtech.jts.geom.GeometryFactory;
  */
 final class InkHull {
     /** How far curves may leave the lines that stand for them, ems. */
-    private static final double FLATNESS = 1e-5;
+    private static final double FLATNESS = 1e-4;
 
     private final double[] xy;
     /** Of each edge: its outward unit normal, and how far the hull reaches along it. */
@@ -92,12 +92,7 @@ final class InkHull {
      * @param at size, x, y
      */
     Parting part(double[] edge, double[] at) {
-        double ex = edge[2] - edge[0];
-        double ey = edge[3] - edge[1];
-        double length = Math.hypot(ex, ey);
-        Parting right = along(edge, at, ey / length, -ex / length);
-        Parting left = along(edge, at, -ey / length, ex / length);
-        Parting best = left.gap > right.gap ? left : right;
+        Parting best = partAlong(edge, at);
         int widest = -1;
         double gap = best.gap;
         for (int i = 0; i < normals.length; i += 3) {
@@ -116,6 +111,16 @@ final class InkHull {
         double nx = normals[widest];
         double ny = normals[widest + 1];
         return new Parting(nx, ny, normals[widest + 2], beginning(edge, nx, ny), gap);
+    }
+
+    /** The same, by a line along the edge itself; in a convex space the best there is. */
+    Parting partAlong(double[] edge, double[] at) {
+        double ex = edge[2] - edge[0];
+        double ey = edge[3] - edge[1];
+        double length = Math.hypot(ex, ey);
+        Parting right = along(edge, at, ey / length, -ex / length);
+        Parting left = along(edge, at, -ey / length, ex / length);
+        return left.gap > right.gap ? left : right;
     }
 
     private Parting along(double[] edge, double[] at, double nx, double ny) {

@@ -8,7 +8,8 @@ import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 
 /**
- * Any closed shape. A block may stand anywhere in it. From a point inside, the block grows: for each line and each edge
+ * Any closed shape. A block flush in the middle stands on the upright line through the middle of the shape's box; others
+ * may stand anywhere. From a point inside, the block grows: for each line and each edge
  * of the shape a straight line between them is chosen, the largest size that crosses none of these is found, and this is
  * repeated from there until it grows no more. Each round keeps the ink inside. In a convex shape the first point gives
  * the largest size there is; in others several points are tried, and a larger place may be missed.
@@ -65,6 +66,10 @@ final class ShapeSpace implements FitSpace {
         return false;
     }
 
+    private boolean centred() {
+        return anchor == TextAnchor.MIDDLE;
+    }
+
     private double preferredX() {
         return switch (anchor) {
             case START -> bounds.minX();
@@ -77,7 +82,7 @@ final class ShapeSpace implements FitSpace {
         Point middle = block.ink(anchor, squeeze).centre();
         Grown best = new Grown(null, new double[3]);
         for (SpacePolygon part : parts) {
-            for (Coordinate start : part.inside()) {
+            for (Coordinate start : centred() ? part.inside(preferredX()) : part.inside()) {
                 double[] at = grow(part, hulls, start, middle);
                 if (at[0] > best.at[0] * (1 + NO_GROWTH)) {
                     best = new Grown(part, at);
@@ -107,9 +112,13 @@ final class ShapeSpace implements FitSpace {
     private double[] largest(SpacePolygon part, List<InkHull> hulls, double[] at) {
         double far = 10 * (bounds.width() + bounds.height());
         LargestPlace place = new LargestPlace(far, bounds.maxX() + far, bounds.maxY() + far);
+        if (centred()) {
+            place.add(0, 1, 0, preferredX());
+            place.add(0, -1, 0, -preferredX());
+        }
         for (InkHull hull : hulls) {
             for (double[] edge : part.edges()) {
-                InkHull.Parting parting = hull.part(edge, at);
+                InkHull.Parting parting = part.isConvex() ? hull.partAlong(edge, at) : hull.part(edge, at);
                 place.add(parting.reach(), parting.nx(), parting.ny(), parting.c());
             }
         }

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.algorithm.construct.MaximumInscribedCircle;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
@@ -16,11 +17,12 @@ import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
 
 /** A connected space bounded by straight edges, which may have holes. */
-record SpacePolygon(Polygon polygon, List<double[]> edges) {
+record SpacePolygon(Polygon polygon, List<double[]> edges, boolean isConvex) {
     /** How far curves may leave the edges that stand for them, mm. */
-    static final double FLATNESS = 0.002;
+    static final double FLATNESS = 0.01;
 
-    private static final int ARC_SEGMENTS = 24;
+    private static final int ARC_SEGMENTS = 16;
+    private static final double[] HEIGHTS = {0.5, 0.3, 0.7, 0.1, 0.9};
     private static final GeometryFactory FACTORY = new GeometryFactory();
 
     /** The parts of an area that keep this far from its boundary, mm. */
@@ -38,37 +40,48 @@ record SpacePolygon(Polygon polygon, List<double[]> edges) {
         List<SpacePolygon> parts = new ArrayList<>();
         for (int i = 0; i < shrunk.getNumGeometries(); i++) {
             if (shrunk.getGeometryN(i) instanceof Polygon part && !part.isEmpty()) {
-                parts.add(new SpacePolygon(part, edges(part)));
+                parts.add(new SpacePolygon(part, edges(part), isConvex(part)));
             }
         }
         return parts;
     }
 
-    /** The middle of its largest circle, then points spread over it; all inside. */
+    /** The middle of its largest circle; in a shape with notches also points spread over it. All are inside. */
     List<Coordinate> inside() {
         List<Coordinate> points = new ArrayList<>();
-        var box = polygon.getEnvelopeInternal();
+        Envelope box = polygon.getEnvelopeInternal();
         double fine = Math.max(box.getWidth(), box.getHeight()) / 500;
         points.add(MaximumInscribedCircle.getCenter(polygon, fine).getCoordinate());
-        if (!isConvex()) {
-            for (double v = 0.2; v < 0.9; v += 0.2) {
-                for (double u = 0.2; u < 0.9; u += 0.3) {
-                    Coordinate point =
-                            new Coordinate(box.getMinX() + u * box.getWidth(), box.getMinY() + v * box.getHeight());
-                    if (contains(point.x, point.y)) {
-                        points.add(point);
-                    }
-                }
+        if (!isConvex) {
+            for (double share : new double[] {0.2, 0.5, 0.8}) {
+                addInside(box.getMinX() + share * box.getWidth(), points);
             }
         }
         return points;
+    }
+
+    /** Points inside on the upright line at x, the middle first; in a convex shape one is enough. */
+    List<Coordinate> inside(double x) {
+        List<Coordinate> points = new ArrayList<>();
+        addInside(x, points);
+        return isConvex && !points.isEmpty() ? points.subList(0, 1) : points;
+    }
+
+    private void addInside(double x, List<Coordinate> points) {
+        Envelope box = polygon.getEnvelopeInternal();
+        for (double share : HEIGHTS) {
+            Coordinate point = new Coordinate(x, box.getMinY() + share * box.getHeight());
+            if (contains(point.x, point.y)) {
+                points.add(point);
+            }
+        }
     }
 
     boolean contains(double x, double y) {
         return polygon.contains(FACTORY.createPoint(new Coordinate(x, y)));
     }
 
-    private boolean isConvex() {
+    private static boolean isConvex(Polygon polygon) {
         double hull = polygon.convexHull().getArea();
         return hull - polygon.getArea() < 1e-9 * hull;
     }

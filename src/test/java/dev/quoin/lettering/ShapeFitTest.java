@@ -13,10 +13,12 @@ import dev.quoin.geometry.Polyline;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.RoundRectangle2D;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Random;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -60,15 +62,27 @@ class ShapeFitTest {
     private static final Map<String, Path> SHAPES =
             Map.of("circle", CIRCLE, "heart", HEART, "bone", BONE, "ring", RING);
 
-    /** The largest size in a circle is its radius by that of the smallest circle around the ink (JTS MinimumBoundingCircle). */
+    /**
+     * The largest size in a circle is its radius by that of the smallest circle around the ink whose centre lies on the
+     * ink's middle. Where the centre is free, JTS's MinimumBoundingCircle is a bound that no size may pass.
+     */
     @ParameterizedTest
     @ValueSource(strings = {"Ada", "Maximilian", "g", "AV", "Þórður"})
     void inACircleTheInkIsAsLargeAsItsSmallestCircleAllows(String name) {
         TypesetText set = Fonts.set(name, "sans-serif");
-        double smallest =
-                new MinimumBoundingCircle(JTS.createMultiPointFromCoords(points(set.outline(), 1e-5))).getRadius();
+        Coordinate[] ink = points(set.outline(), 1e-5);
+        double x = set.ink().centre().x();
+        double smallest = IntStream.rangeClosed(-1000, 2000)
+                .mapToDouble(y -> Arrays.stream(ink)
+                        .mapToDouble(p -> p.distance(new Coordinate(x, y / 1000.0)))
+                        .max()
+                        .orElseThrow())
+                .min()
+                .orElseThrow();
+        double free = new MinimumBoundingCircle(JTS.createMultiPointFromCoords(ink)).getRadius();
         Fitted fitted = fitted(name, CIRCLE, 0, 1);
-        assertEquals(15 / smallest * set.capHeight(), fitted.capHeight(), 0.002 * fitted.capHeight());
+        assertEquals(15 / smallest * set.capHeight(), fitted.capHeight(), 0.004 * fitted.capHeight());
+        assertTrue(fitted.capHeight() < 15 / free * set.capHeight());
         assertTrue(covers(CIRCLE, fitted.outline()));
     }
 
@@ -103,6 +117,28 @@ class ShapeFitTest {
         // By hand: between the straight flanks and the lobes the heart is some 30 mm wide at y = 5.
         assertTrue(fitted.outline().bounds().width() > 27, fitted::toString);
         assertEquals(0, fitted.outline().bounds().centre().x(), 0.05);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"Jo", "Ada", "Li"})
+    void aTextFlushInTheMiddleStandsOnTheMiddleOfTheHeart(String name) {
+        assertEquals(0, fitted(name, HEART, 0, 1).outline().bounds().centre().x(), 1e-6);
+    }
+
+    @Test
+    void aTextFlushAtItsStartIsStillInside() {
+        FitRequest request = new FitRequest(
+                new Area(BONE, FillRule.NON_ZERO),
+                TextAnchor.START,
+                VerticalAlign.TOP,
+                0,
+                0.01,
+                OptionalDouble.of(2),
+                2,
+                1);
+        Fitted fitted = assertInstanceOf(Fitted.class, FITTER.fit("Jo Ng", SANS, request));
+        assertTrue(covers(BONE, fitted.outline()));
+        assertTrue(fitted.outline().bounds().minX() < -10, fitted::toString);
     }
 
     @Test
