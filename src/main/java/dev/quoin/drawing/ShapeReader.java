@@ -25,8 +25,8 @@ record ShapeReader(Origins origins, Reporter reporter) {
         }
         Path local = Path.of(shape);
         if (local.isEmpty()
-                || isFlat(element, local)
-                || !isNear(element, local.transform(toItem).bounds())) {
+                || !isNear(element, local.transform(toItem).bounds())
+                || isFlat(element, local)) {
             return Optional.empty();
         }
         Area outline = painting.stroke()
