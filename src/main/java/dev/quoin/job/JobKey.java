@@ -36,7 +36,19 @@ public enum JobKey {
             Kind.LIST,
             "COLUMN",
             "Items share a plate only if these columns agree; several with commas between."),
+    KEEP_TOGETHER(
+            "keep-together",
+            Kind.TEXT,
+            "COLUMN",
+            "Items of one value stay on one plate where one plate holds them; then the fewest plates."),
     ORDER_BY("order-by", Kind.LIST, "COLUMN", "Work in the order of these columns' values, then of the rows."),
+    FILL(
+            "fill",
+            Kind.TEXT,
+            "ORDER",
+            "Fill the slots by rows, columns, serpentine or centre-out; if not given, as the jig lists them (file)."),
+    SKIP_SLOTS("skip-slots", Kind.LIST, "SLOT", "Leave these slots empty; several with commas between."),
+    FIRST_SLOT("first-slot", Kind.TEXT, "SLOT", "Begin the first plate with this slot; those before it are taken."),
     JIG_CENTRE("jig-centre", Kind.TEXT, "X,Y", "The point of the jig, in mm, that stands at the field's centre.");
 
     /** What a value is. */

@@ -108,7 +108,7 @@ final class SheetViews {
 
     private static SlotState state(dev.quoin.plate.SlotState state) {
         return switch (state) {
-            case OPEN -> SlotState.EMPTY;
+            case OPEN, SKIPPED -> SlotState.EMPTY;
             case UNUSABLE, TOO_SMALL -> SlotState.UNUSABLE;
             case OUT_OF_REACH -> SlotState.OUT_OF_REACH;
         };

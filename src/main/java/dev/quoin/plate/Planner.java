@@ -3,28 +3,36 @@ package dev.quoin.plate;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Lays items into slots, in the order given, opening a new plate whenever the jig is full. */
+/** Lays items into slots, and numbers the plates. */
 public final class Planner {
     private final List<Plate> plates = new ArrayList<>();
 
     /**
      * Adds the plates of one group, numbered on from the last.
      *
-     * @param items the numbers of its items, in working order
-     * @param open the slots that may be filled, in the order in which they are filled; at least one if there are items
+     * @param loads the numbers of the items on each plate, in the order in which they are laid into its slots; one that
+     *     holds none makes no plate
+     * @param open the slots that may be filled
      */
-    public void add(Group group, List<Integer> items, List<Placement> open) {
-        if (open.isEmpty() && !items.isEmpty()) {
-            throw new IllegalArgumentException("no slot to fill for " + group.describe());
-        }
-        for (int from = 0; from < items.size(); from += open.size()) {
-            List<Seat> seats = new ArrayList<>();
-            int to = Math.min(from + open.size(), items.size());
-            for (int i = from; i < to; i++) {
-                seats.add(new Seat(items.get(i), open.get(i - from)));
+    public void add(Group group, List<List<Integer>> loads, OpenSlots open) {
+        for (int i = 0; i < loads.size(); i++) {
+            List<Integer> load = loads.get(i);
+            List<Placement> slots = open.ofPlate(i);
+            if (load.size() > slots.size()) {
+                throw new IllegalArgumentException(load.size() + " items for " + slots.size() + " slots");
             }
-            plates.add(new Plate(plates.size() + 1, group, seats));
+            if (!load.isEmpty()) {
+                plates.add(new Plate(plates.size() + 1, group, seats(load, slots)));
+            }
         }
+    }
+
+    private static List<Seat> seats(List<Integer> load, List<Placement> slots) {
+        List<Seat> seats = new ArrayList<>();
+        for (int i = 0; i < load.size(); i++) {
+            seats.add(new Seat(load.get(i), slots.get(i)));
+        }
+        return seats;
     }
 
     /** All plates so far, in working order. */

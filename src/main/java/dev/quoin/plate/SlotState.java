@@ -4,6 +4,8 @@ package dev.quoin.plate;
 public enum SlotState {
     /** It can. */
     OPEN,
+    /** It could, but the job leaves it empty. */
+    SKIPPED,
     /** The jig says that it must not be used. */
     UNUSABLE,
     /** Its pocket is too small for the ink of some item. */

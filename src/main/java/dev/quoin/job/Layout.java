@@ -1,0 +1,105 @@
+package dev.quoin.job;
+
+import dev.quoin.order.Item;
+import dev.quoin.plate.ChangeOvers;
+import dev.quoin.plate.Filling;
+import dev.quoin.plate.Group;
+import dev.quoin.plate.GroupSurvey;
+import dev.quoin.plate.LotPacking;
+import dev.quoin.plate.OpenSlots;
+import dev.quoin.plate.PackedLots;
+import dev.quoin.plate.Placement;
+import dev.quoin.plate.Planner;
+import dev.quoin.plate.SlotState;
+import dev.quoin.problem.Problem;
+import dev.quoin.problem.Problems;
+import dev.quoin.problem.Severity;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/** Lays surveyed groups onto plates, as the job asks. */
+final class Layout {
+    private final LoadedJob job;
+    private final Problems problems;
+    private final Optional<Lots> together;
+    private final FillingReader fillings;
+
+    Layout(LoadedJob job, Problems problems) {
+        this.job = job;
+        this.problems = problems;
+        OptionalInt column = Role.column(job.order(), job.settings(), JobKey.KEEP_TOGETHER, problems);
+        this.fillings = new FillingReader(job.settings(), problems);
+        this.together = column.isPresent() ? Optional.of(new Lots(job, column.getAsInt())) : Optional.empty();
+    }
+
+    Plan plan(Survey survey) {
+        List<GroupSurvey> groups = inOrder(survey.groups());
+        Filling filling =
+                fillings.read(groups.stream().map(group -> group.group().jig()).toList());
+        Planner planner = new Planner();
+        Map<Group, Map<Placement, SlotState>> slots = new LinkedHashMap<>();
+        for (GroupSurvey group : groups) {
+            Map<Placement, SlotState> states = filling.states(group.slots());
+            slots.put(group.group(), states);
+            SlotNotes notes = new SlotNotes(group.group(), states);
+            notes.tell(problems);
+            OpenSlots open = filling.open(states, group == groups.get(0));
+            if (open.isEmpty()) {
+                notes.tellNoneOpen(problems);
+            } else {
+                List<Integer> rows = survey.rowsOfGroup().getOrDefault(group, List.of());
+                planner.add(group.group(), loads(group.group(), rows, open), open);
+            }
+        }
+        return new Plan(planner.plates(), slots, survey.leftOut());
+    }
+
+    /** What the job asks to be worked in turn outranks the fewest change-overs. */
+    private List<GroupSurvey> inOrder(List<GroupSurvey> surveys) {
+        if (!job.settings().list(JobKey.ORDER_BY).isEmpty()) {
+            return surveys;
+        }
+        Map<Group, GroupSurvey> byGroup = new LinkedHashMap<>();
+        surveys.forEach(survey -> byGroup.put(survey.group(), survey));
+        return ChangeOvers.fewest(List.copyOf(byGroup.keySet())).stream()
+                .map(byGroup::get)
+                .toList();
+    }
+
+    private List<List<Integer>> loads(Group group, List<Integer> rows, OpenSlots open) {
+        if (together.isEmpty()) {
+            return open.inTurn(items(rows));
+        }
+        PackedLots packed = LotPacking.pack(together.get().of(rows), open);
+        tellPacked(group, packed);
+        return packed.loads();
+    }
+
+    private List<Integer> items(List<Integer> rows) {
+        List<Integer> items = new ArrayList<>();
+        for (int row : rows) {
+            job.items().ofRow(row).stream().map(Item::number).forEach(items::add);
+        }
+        return items;
+    }
+
+    private void tellPacked(Group group, PackedLots packed) {
+        String column = "'" + job.order().headers().get(together.orElseThrow().column()) + "'";
+        String plates = packed.loads().size() == 1 ? "1 plate" : packed.loads().size() + " plates";
+        String least = packed.loads().size() == packed.bound()
+                ? "proven to be the least"
+                : "proven lower bound " + packed.bound();
+        String split = packed.split() == 0 ? "" : "; values larger than a plate, and split: " + packed.split();
+        problems.add(new Problem(
+                Severity.NOTE,
+                job.settings().place(JobKey.KEEP_TOGETHER),
+                0,
+                plates + " (" + group.describe() + ") with each value of " + column + " kept together, " + least
+                        + split,
+                ""));
+    }
+}
