@@ -10,11 +10,17 @@ import dev.quoin.geometry.Path;
  * @param process how it is to be treated
  * @param path what a follow step follows
  * @param area what a fill step covers, the stroke's outline included
+ * @param constant whether it is one object, the same for all items of its template
  */
-public record Mark(String process, Path path, Area area) {
+public record Mark(String process, Path path, Area area, boolean constant) {
+    /** A mark of one item. */
+    public Mark(String process, Path path, Area area) {
+        this(process, path, area, false);
+    }
+
     public Mark transform(Affine move) {
         boolean same = area.outline() == path;
         Path moved = path.transform(move);
-        return new Mark(process, moved, same ? new Area(moved, area.rule()) : area.transform(move));
+        return new Mark(process, moved, same ? new Area(moved, area.rule()) : area.transform(move), constant);
     }
 }

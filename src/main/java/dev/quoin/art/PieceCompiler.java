@@ -89,7 +89,7 @@ final class PieceCompiler {
         }
         Path path = shape.path();
         Area interior = shape.filled() ? new Area(path, shape.rule()) : Area.EMPTY;
-        Mark mark = new Mark(process, path, Painted.area(interior, shape.strokeOutline()));
+        Mark mark = new Mark(process, path, Painted.area(interior, shape.strokeOutline()), true);
         return Optional.of(new FixedPiece(element, mark));
     }
 

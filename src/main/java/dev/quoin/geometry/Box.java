@@ -45,6 +45,11 @@ public record Box(double minX, double minY, double maxX, double maxY) {
         return isEmpty() ? this : new Box(minX - by, minY - by, maxX + by, maxY + by);
     }
 
+    /** Whether the two have a point in common. */
+    public boolean meets(Box other) {
+        return minX <= other.maxX && other.minX <= maxX && minY <= other.maxY && other.minY <= maxY;
+    }
+
     /** Whether the other box lies inside, its edge allowed to stand over by {@code tolerance} mm. */
     public boolean contains(Box other, double tolerance) {
         return other.isEmpty()

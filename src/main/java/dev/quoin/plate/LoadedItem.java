@@ -39,11 +39,4 @@ public record LoadedItem(int item, Placement placement, Map<Integer, List<Mark>>
     public List<Mark> marks(Step step) {
         return marks.getOrDefault(step.number(), List.of());
     }
-
-    /** What a step treats, turned as it lies in the field, around the item's centre. */
-    List<Mark> turned(Step step) {
-        return marks(step).stream()
-                .map(mark -> mark.transform(placement.turn()))
-                .toList();
-    }
 }

@@ -4,13 +4,12 @@ import dev.quoin.geometry.Point;
 import dev.quoin.shop.Machine;
 import dev.quoin.shop.Recipe;
 import dev.quoin.shop.Step;
-import dev.quoin.toolpath.BeamPath;
 import dev.quoin.toolpath.Tally;
 import dev.quoin.toolpath.TimeModel;
-import dev.quoin.toolpath.Tracer;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Works out the time of a plate: a step runs over all items in slot order before the next step; the beam starts at the
@@ -19,11 +18,12 @@ import java.util.List;
 public final class PlateTimer {
     private final Machine machine;
     private final TimeModel model;
-    private final Tracer tracer = new Tracer();
+    private final StepTracer tracer;
 
     public PlateTimer(Machine machine) {
         this.machine = machine;
         this.model = new TimeModel(machine);
+        this.tracer = new StepTracer(model);
     }
 
     /** The time of a plate, or of a reprint, that holds these items. */
@@ -36,17 +36,15 @@ public final class PlateTimer {
             Tally stepTally = Tally.ZERO;
             double saved = 0;
             for (int i = 0; i < items.size(); i++) {
-                BeamPath path = tracer.trace(step, items.get(i).turned(step));
-                if (path.isEmpty()) {
-                    continue;
-                }
                 Point centre = items.get(i).placement().centre();
-                Tally tally = model.jump(beam, from(centre, path.first().orElseThrow()))
-                        .plus(model.measure(path, step));
-                beam = from(centre, path.last().orElseThrow());
-                itemSeconds[i] += tally.seconds();
-                stepTally = stepTally.plus(tally);
-                saved += model.saved(path);
+                for (Traced part : tracer.trace(step, items.get(i))) {
+                    Tally tally =
+                            model.jump(beam, from(centre, part.path().first())).plus(part.tally());
+                    beam = from(centre, part.path().last());
+                    itemSeconds[i] += tally.seconds();
+                    stepTally = stepTally.plus(tally);
+                    saved += part.saved();
+                }
             }
             steps.add(new StepTime(step, stepTally, saved));
         }
@@ -57,7 +55,9 @@ public final class PlateTimer {
         return items * machine.load() + machine.plate();
     }
 
-    private static Point from(Point centre, Point relative) {
+    /** A part of the way is never empty, so it has ends. */
+    private static Point from(Point centre, Optional<Point> end) {
+        Point relative = end.orElseThrow();
         return new Point(centre.x() + relative.x(), centre.y() + relative.y());
     }
 }
