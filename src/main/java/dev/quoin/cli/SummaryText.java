@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.stream.Collectors;
 
 /** What a command says at its end: to a person in a few lines, to a script as JSON. */
@@ -24,7 +25,8 @@ final class SummaryText {
         lines.add(field(
                 "blanks",
                 summary.blanks().entrySet().stream()
-                        .map(entry -> entry.getValue() + " x " + entry.getKey())
+                        .map(entry -> entry.getValue() + " x " + entry.getKey()
+                                + spares(summary.spares().get(entry.getKey())))
                         .collect(Collectors.joining(", "))));
         if (summary.rowsLeftOut() > 0) {
             lines.add(field(
@@ -72,19 +74,23 @@ final class SummaryText {
     }
 
     static String json(RunSummary summary, List<Problem> problems) {
-        String blanks = summary.blanks().entrySet().stream()
-                .map(entry -> quote(entry.getKey()) + ":" + entry.getValue())
-                .collect(Collectors.joining(",", "{", "}"));
         return "{\"run\":" + quote(summary.name())
                 + ",\"folder\":" + quote(summary.folder().toString())
                 + ",\"plates\":" + summary.plates()
                 + ",\"items\":" + summary.items()
-                + ",\"blanks\":" + blanks
+                + ",\"blanks\":" + counts(summary.blanks())
+                + ",\"spares\":" + counts(summary.spares())
                 + ",\"rowsLeftOut\":" + summary.rowsLeftOut()
                 + ",\"markingSeconds\":" + Decimals.seconds(summary.marking())
                 + ",\"handlingSeconds\":" + Decimals.seconds(summary.handling())
                 + ",\"totalSeconds\":" + Decimals.seconds(summary.total())
                 + ",\"problems\":" + list(problems) + "}";
+    }
+
+    private static String counts(Map<String, Integer> counts) {
+        return counts.entrySet().stream()
+                .map(entry -> quote(entry.getKey()) + ":" + entry.getValue())
+                .collect(Collectors.joining(",", "{", "}"));
     }
 
     static String json(List<Problem> problems) {
@@ -148,6 +154,10 @@ final class SummaryText {
 
     private static String field(String name, String value) {
         return String.format(Locale.ROOT, "%-11s %s", name, value);
+    }
+
+    private static String spares(int count) {
+        return count == 0 ? "" : " and " + count + " to spare";
     }
 
     private static String rows(int count) {

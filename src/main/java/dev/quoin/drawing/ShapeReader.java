@@ -24,9 +24,7 @@ record ShapeReader(Origins origins, Reporter reporter) {
             return Optional.empty();
         }
         Path local = Path.of(shape);
-        if (local.isEmpty()
-                || !isNear(element, local.transform(toItem).bounds())
-                || isFlat(element, local)) {
+        if (local.isEmpty() || !isNear(element, local.transform(toItem).bounds()) || isFlat(element, local)) {
             return Optional.empty();
         }
         Area outline = painting.stroke()

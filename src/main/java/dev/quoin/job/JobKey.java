@@ -49,6 +49,11 @@ public enum JobKey {
             "Fill the slots by rows, columns, serpentine or centre-out; if not given, as the jig lists them (file)."),
     SKIP_SLOTS("skip-slots", Kind.LIST, "SLOT", "Leave these slots empty; several with commas between."),
     FIRST_SLOT("first-slot", Kind.TEXT, "SLOT", "Begin the first plate with this slot; those before it are taken."),
+    SPOILAGE(
+            "spoilage",
+            Kind.TEXT,
+            "PERCENT",
+            "How many pieces of 100 fail: says how many spare blanks suffice in 95 runs of 100."),
     JIG_CENTRE("jig-centre", Kind.TEXT, "X,Y", "The point of the jig, in mm, that stands at the field's centre.");
 
     /** What a value is. */

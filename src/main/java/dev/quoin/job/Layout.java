@@ -27,12 +27,14 @@ final class Layout {
     private final Problems problems;
     private final Optional<Lots> together;
     private final FillingReader fillings;
+    private final double spoilage;
 
     Layout(LoadedJob job, Problems problems) {
         this.job = job;
         this.problems = problems;
         OptionalInt column = Role.column(job.order(), job.settings(), JobKey.KEEP_TOGETHER, problems);
         this.fillings = new FillingReader(job.settings(), problems);
+        this.spoilage = Spoilage.rate(job.settings(), problems);
         this.together = column.isPresent() ? Optional.of(new Lots(job, column.getAsInt())) : Optional.empty();
     }
 
@@ -55,7 +57,7 @@ final class Layout {
                 planner.add(group.group(), loads(group.group(), rows, open), open);
             }
         }
-        return new Plan(planner.plates(), slots, survey.leftOut());
+        return new Plan(planner.plates(), slots, survey.leftOut(), spoilage);
     }
 
     /** What the job asks to be worked in turn outranks the fewest change-overs. */

@@ -8,6 +8,7 @@ import java.util.Map;
  *
  * @param folder where it is, or would be
  * @param blanks how many of each blank are to be laid out, by name
+ * @param spares how many of each are advised on top of that
  * @param rowsLeftOut rows that were left out because of errors
  * @param marking beam time, jumps and settling included, s
  * @param handling loading, plates and set-ups, s
@@ -18,12 +19,13 @@ public record RunSummary(
         int plates,
         int items,
         Map<String, Integer> blanks,
+        Map<String, Integer> spares,
         int rowsLeftOut,
         double marking,
         double handling) {
     /** The same run, in a folder. */
     RunSummary at(Path newFolder) {
-        return new RunSummary(name, newFolder, plates, items, blanks, rowsLeftOut, marking, handling);
+        return new RunSummary(name, newFolder, plates, items, blanks, spares, rowsLeftOut, marking, handling);
     }
 
     /** All of it, s. */

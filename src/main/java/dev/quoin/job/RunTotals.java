@@ -5,6 +5,7 @@ import dev.quoin.paper.PlateLine;
 import dev.quoin.plate.Group;
 import dev.quoin.plate.Plate;
 import dev.quoin.plate.PlateTime;
+import dev.quoin.plate.Spares;
 import dev.quoin.shop.Blank;
 import dev.quoin.shop.Machine;
 import java.nio.file.Path;
@@ -17,6 +18,7 @@ import java.util.Optional;
 /** Adds up a run, plate by plate (design, section 7: set-up for the first plate and each change). */
 final class RunTotals {
     private final Machine machine;
+    private final double spoilage;
     private final List<PlateLine> lines = new ArrayList<>();
     private final Map<Optional<Blank>, Integer> blanks = new LinkedHashMap<>();
     private Optional<Group> before = Optional.empty();
@@ -25,8 +27,14 @@ final class RunTotals {
     private double handling;
     private double setup;
 
-    RunTotals(Machine machine) {
+    /**
+     * Nothing added up yet.
+     *
+     * @param spoilage the share of the pieces that is expected to fail
+     */
+    RunTotals(Machine machine, double spoilage) {
         this.machine = machine;
+        this.spoilage = spoilage;
     }
 
     void take(Plate plate, List<String> files, PlateTime time) {
@@ -58,6 +66,11 @@ final class RunTotals {
         return blanks;
     }
 
+    /** How many spares are advised for so many of one blank. */
+    int spares(int count) {
+        return Spares.advised(count, spoilage);
+    }
+
     /** The whole run so far, s. */
     double seconds() {
         return marking + handling + setup;
@@ -69,9 +82,13 @@ final class RunTotals {
 
     RunSummary summary(String name, Path out, int rowsLeftOut) {
         Map<String, Integer> counts = new LinkedHashMap<>();
-        blanks.forEach((blank, count) -> counts.merge(blank.map(Blank::name).orElse("blank"), count, Integer::sum));
+        Map<String, Integer> spares = new LinkedHashMap<>();
+        blanks.forEach((blank, count) -> {
+            counts.put(blank.map(Blank::name).orElse("blank"), count);
+            spares.put(blank.map(Blank::name).orElse("blank"), spares(count));
+        });
         int items = blanks.values().stream().mapToInt(Integer::intValue).sum();
-        return new RunSummary(name, out, lines.size(), items, counts, rowsLeftOut, marking, handling + setup);
+        return new RunSummary(name, out, lines.size(), items, counts, spares, rowsLeftOut, marking, handling + setup);
     }
 
     private static List<Change> changes(Group before, Group now) {

@@ -40,7 +40,7 @@ final class RunWriter {
         this.progress = progress;
         this.timer = new PlateTimer(job.shop().machine());
         this.splitSteps = job.settings().flag(JobKey.SPLIT_STEPS, problems);
-        this.totals = new RunTotals(job.shop().machine());
+        this.totals = new RunTotals(job.shop().machine(), plan.spoilage());
         this.itemTimes = new ItemTimes(job.items().size());
     }
 

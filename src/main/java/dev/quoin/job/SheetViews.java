@@ -154,7 +154,7 @@ final class SheetViews {
         List<BlankCount> counts = new ArrayList<>();
         totals.blanks().forEach((blank, count) -> {
             Blank one = blank.orElse(UNNAMED);
-            counts.add(new BlankCount(one.name(), one.material(), count, 0));
+            counts.add(new BlankCount(one.name(), one.material(), count, totals.spares(count)));
         });
         return counts;
     }
