@@ -7,6 +7,7 @@ import dev.quoin.paper.BlankCount;
 import dev.quoin.paper.GroupView;
 import dev.quoin.paper.LeftOut;
 import dev.quoin.paper.PlateView;
+import dev.quoin.paper.ScanCode;
 import dev.quoin.paper.SheetFoot;
 import dev.quoin.paper.SheetHead;
 import dev.quoin.paper.SlotState;
@@ -79,7 +80,8 @@ final class SheetViews {
                 line.setup(),
                 time.steps().stream().map(SheetViews::step).toList(),
                 slots(plate, items),
-                Optional.empty());
+                ScanCode.of(job.settings().name() + "/"
+                        + FileNames.plate(plate.number(), plan.plates().size())));
     }
 
     static StepView step(StepTime time) {

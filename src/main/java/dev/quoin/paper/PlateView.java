@@ -15,7 +15,7 @@ import java.util.Optional;
  * @param totalSeconds marking and handling, s
  * @param setupSeconds setting up before this plate, s, not part of the total; 0 where nothing changes
  * @param slots every slot of the jig, in the order of loading
- * @param code a picture of the plate's code for a scanner, as an SVG element with its own size; trusted markup
+ * @param code for a scanner: the run's name and the plate's
  */
 public record PlateView(
         int number,
@@ -29,7 +29,7 @@ public record PlateView(
         double setupSeconds,
         List<StepView> steps,
         List<SlotView> slots,
-        Optional<String> code) {
+        Optional<ScanCode> code) {
     public PlateView {
         files = List.copyOf(files);
         changes = List.copyOf(changes);

@@ -24,6 +24,14 @@ public final class Poppler {
         return run("pdfinfo", pdf.toString());
     }
 
+    /** A page of a PDF as a PNG file, {@code dpi} pixels to the inch. */
+    public static Path picture(Path pdf, int page, int dpi) throws IOException, InterruptedException {
+        String name = pdf.toString() + "-" + page;
+        String number = Integer.toString(page);
+        run("pdftoppm", "-r", Integer.toString(dpi), "-f", number, "-l", number, "-singlefile", "-png", pdf + "", name);
+        return Path.of(name + ".png");
+    }
+
     private static String run(String program, String... arguments) throws IOException, InterruptedException {
         Path path = Path.of("/usr/bin", program);
         Assumptions.assumeTrue(Files.isExecutable(path), "skipped: no " + path);
