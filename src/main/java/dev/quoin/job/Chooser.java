@@ -4,6 +4,7 @@ import dev.quoin.art.Template;
 import dev.quoin.order.Order;
 import dev.quoin.order.Row;
 import dev.quoin.plate.Group;
+import dev.quoin.plate.LensChoice;
 import dev.quoin.problem.Place;
 import dev.quoin.problem.Problems;
 import dev.quoin.problem.Suggestion;
@@ -23,6 +24,9 @@ import java.util.OptionalInt;
 
 /** Finds what is chosen for each row: its template, recipe, blank, jig and lens. Files are read and compiled once. */
 final class Chooser {
+    /** The lens is chosen when all rows are known; until then the finest stands for it. */
+    static final String AUTO = "auto";
+
     private final JobSettings settings;
     private final Order order;
     private final Shop shop;
@@ -119,6 +123,9 @@ final class Chooser {
 
     private Optional<Lens> lens(Recipe recipe, Problems problems) {
         Optional<String> asked = settings.text(JobKey.LENS);
+        if (asked.filter(AUTO::equals).isPresent()) {
+            return LensChoice.finestFirst(shop.lenses().values()).stream().findFirst();
+        }
         if (asked.isPresent()) {
             return known("lens", asked.get(), shop.lenses(), settings.place(JobKey.LENS), problems);
         }

@@ -9,24 +9,18 @@ import dev.quoin.shop.Slot;
 import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 
 /** Reads how the jigs of a job are to be filled. */
 record FillingReader(JobSettings settings, Problems problems) {
-    /**
-     * The filling; a slot that no jig has is a problem.
-     *
-     * @param jigs in working order; none if no row could be placed, and then slots are not looked up
-     */
-    Filling read(List<Jig> jigs) {
-        List<String> skipped = settings.list(JobKey.SKIP_SLOTS);
-        Optional<String> first = settings.text(JobKey.FIRST_SLOT);
-        if (!jigs.isEmpty()) {
-            skipped.forEach(slot -> lookUp(JobKey.SKIP_SLOTS, slot, jigs));
-            first.ifPresent(slot -> lookUp(JobKey.FIRST_SLOT, slot, jigs.subList(0, 1)));
-        }
-        return new Filling(order(), Set.copyOf(skipped), first);
+    Filling read() {
+        return new Filling(order(), Set.copyOf(settings.list(JobKey.SKIP_SLOTS)), settings.text(JobKey.FIRST_SLOT));
+    }
+
+    /** A slot that is named and that no jig has is a problem; the jigs in working order, at least one. */
+    void lookUpSlots(List<Jig> jigs) {
+        settings.list(JobKey.SKIP_SLOTS).forEach(slot -> lookUp(JobKey.SKIP_SLOTS, slot, jigs));
+        settings.text(JobKey.FIRST_SLOT).ifPresent(slot -> lookUp(JobKey.FIRST_SLOT, slot, jigs.subList(0, 1)));
     }
 
     private FillOrder order() {

@@ -8,7 +8,11 @@ import java.util.Optional;
 public enum JobKey {
     TEMPLATE("template", Kind.PATH, "FILE", "The SVG drawing that each row is merged into."),
     JIG("jig", Kind.PATH, "FILE", "The jig: an SVG drawing of its pockets, or a CSV of its slots."),
-    LENS("lens", Kind.TEXT, "NAME", "The lens; if not given, the one that the recipe names."),
+    LENS(
+            "lens",
+            Kind.TEXT,
+            "NAME",
+            "The lens, or auto: the smallest field that reaches all slots; if not given, the recipe's."),
     RECIPE("recipe", Kind.TEXT, "NAME", "The recipe: the steps for the material."),
     BLANK("blank", Kind.TEXT, "NAME", "The blank that the items are made from."),
     SHOP("shop", Kind.PATH, "DIR", "Your shop's tables; if not given, invented examples."),

@@ -5,6 +5,7 @@ import dev.quoin.plate.ChangeOvers;
 import dev.quoin.plate.Filling;
 import dev.quoin.plate.Group;
 import dev.quoin.plate.GroupSurvey;
+import dev.quoin.plate.LensChoice;
 import dev.quoin.plate.LotPacking;
 import dev.quoin.plate.OpenSlots;
 import dev.quoin.plate.PackedLots;
@@ -27,6 +28,7 @@ final class Layout {
     private final Problems problems;
     private final Optional<Lots> together;
     private final FillingReader fillings;
+    private final Filling filling;
     private final double spoilage;
 
     Layout(LoadedJob job, Problems problems) {
@@ -34,14 +36,39 @@ final class Layout {
         this.problems = problems;
         OptionalInt column = Role.column(job.order(), job.settings(), JobKey.KEEP_TOGETHER, problems);
         this.fillings = new FillingReader(job.settings(), problems);
+        this.filling = fillings.read();
         this.spoilage = Spoilage.rate(job.settings(), problems);
         this.together = column.isPresent() ? Optional.of(new Lots(job, column.getAsInt())) : Optional.empty();
     }
 
+    /** The survey with the lens of each group chosen, where the job leaves that open. */
+    Survey throughChosenLenses(Survey survey) {
+        return job.settings().text(JobKey.LENS).filter(Chooser.AUTO::equals).isEmpty()
+                ? survey
+                : survey.through(this::throughChosenLens);
+    }
+
+    private GroupSurvey throughChosenLens(GroupSurvey survey) {
+        LensChoice choice = LensChoice.of(survey, job.shop().lenses().values(), filling);
+        Group group = choice.survey().group();
+        String reach = choice.reached() == choice.needed()
+                ? "the smallest field that reaches every slot (" + choice.needed() + ")"
+                : "which reaches the most slots, " + choice.reached() + " of " + choice.needed();
+        problems.add(new Problem(
+                Severity.NOTE,
+                job.settings().place(JobKey.LENS),
+                0,
+                "took " + group.lens().name() + " (" + group.describe() + "), " + reach,
+                ""));
+        return choice.survey();
+    }
+
     Plan plan(Survey survey) {
         List<GroupSurvey> groups = inOrder(survey.groups());
-        Filling filling =
-                fillings.read(groups.stream().map(group -> group.group().jig()).toList());
+        if (!groups.isEmpty()) {
+            fillings.lookUpSlots(
+                    groups.stream().map(group -> group.group().jig()).toList());
+        }
         Planner planner = new Planner();
         Map<Group, Map<Placement, SlotState>> slots = new LinkedHashMap<>();
         for (GroupSurvey group : groups) {

@@ -27,7 +27,9 @@ final class Planning {
         boolean skipBadRows = job.settings().flag(JobKey.SKIP_BAD_ROWS, problems);
         Layout layout = new Layout(job, problems);
         Survey survey = new Surveyor(job, problems, progress).survey();
-        Plan plan = layout.plan(survey);
+        Survey chosen = layout.throughChosenLenses(survey);
+        survey.tellFineCodes(chosen, problems);
+        Plan plan = layout.plan(chosen);
         checkRecipes(plan);
         return isSpoilt(plan, skipBadRows) ? Optional.empty() : Optional.of(plan);
     }

@@ -1,14 +1,11 @@
 package dev.quoin.job;
 
-import dev.quoin.art.Artwork;
 import dev.quoin.format.PlateSvg;
-import dev.quoin.order.Item;
 import dev.quoin.paper.RunSheetWriter;
 import dev.quoin.plate.LoadedItem;
 import dev.quoin.plate.Plate;
 import dev.quoin.plate.PlateTime;
 import dev.quoin.plate.PlateTimer;
-import dev.quoin.plate.Seat;
 import dev.quoin.problem.Problems;
 import dev.quoin.shop.Step;
 import dev.quoin.store.RunFolder;
@@ -28,6 +25,7 @@ final class RunWriter {
     private final RunFolder folder;
     private final Progress progress;
     private final PlateTimer timer;
+    private final PlateLoader loader;
     private final boolean splitSteps;
     private final RunTotals totals;
     private final ItemTimes itemTimes;
@@ -38,6 +36,7 @@ final class RunWriter {
         this.problems = problems;
         this.folder = folder;
         this.progress = progress;
+        this.loader = new PlateLoader(job);
         this.timer = new PlateTimer(job.shop().machine());
         this.splitSteps = job.settings().flag(JobKey.SPLIT_STEPS, problems);
         this.totals = new RunTotals(job.shop().machine(), plan.spoilage());
@@ -52,7 +51,7 @@ final class RunWriter {
         try (Spool blocks = folder.spool()) {
             for (Plate plate : plan.plates()) {
                 progress.report("writing plates", plate.number(), plan.plates().size());
-                List<LoadedItem> items = load(plate);
+                List<LoadedItem> items = loader.load(plate);
                 PlateTime time = timer.time(plate.group().recipe(), items);
                 List<String> files = write(plate, items);
                 itemTimes.take(plate, time);
@@ -81,23 +80,6 @@ final class RunWriter {
         try (Writer out = folder.createText("problems.csv")) {
             ProblemsCsv.write(out, problems.sorted());
         }
-    }
-
-    /** Merges the rows of a plate's items; copies of a row share their artwork. */
-    private List<LoadedItem> load(Plate plate) throws IOException {
-        List<LoadedItem> loaded = new ArrayList<>();
-        int lastRow = -1;
-        Artwork artwork = Artwork.EMPTY;
-        for (Seat seat : plate.seats()) {
-            Item item = job.items().numbered(seat.item());
-            if (item.row().index() != lastRow) {
-                artwork = new RowMerge(job).merge(item.row());
-                lastRow = item.row().index();
-            }
-            loaded.add(LoadedItem.of(
-                    seat.item(), seat.placement(), artwork, plate.group().recipe()));
-        }
-        return loaded;
     }
 
     private List<String> write(Plate plate, List<LoadedItem> items) throws IOException {

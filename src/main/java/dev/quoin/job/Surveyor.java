@@ -1,9 +1,6 @@
 package dev.quoin.job;
 
 import dev.quoin.art.Artwork;
-import dev.quoin.art.MarkedCode;
-import dev.quoin.geometry.Decimals;
-import dev.quoin.optics.Beam;
 import dev.quoin.order.Row;
 import dev.quoin.plate.FieldPose;
 import dev.quoin.plate.Group;
@@ -28,12 +25,14 @@ final class Surveyor {
     private final Progress progress;
     private final Map<Group, GroupSurvey> groups = new LinkedHashMap<>();
     private final Map<GroupSurvey, List<Integer>> rowsOfGroup = new LinkedHashMap<>();
+    private final CodeChecks codes;
     private final List<Integer> leftOut = new ArrayList<>();
 
     Surveyor(LoadedJob job, Problems problems, Progress progress) {
         this.job = job;
         this.problems = problems;
         this.progress = progress;
+        this.codes = new CodeChecks(job.shop());
     }
 
     Survey survey() throws IOException {
@@ -51,7 +50,7 @@ final class Surveyor {
             }
         }
         leftOut.sort(null);
-        return new Survey(List.copyOf(groups.values()), rowsOfGroup, leftOut);
+        return new Survey(List.copyOf(groups.values()), rowsOfGroup, leftOut, codes);
     }
 
     /** Puts a row into its group; returns whether it has no errors. */
@@ -81,7 +80,11 @@ final class Surveyor {
                 choice.group(),
                 made -> new GroupSurvey(
                         made, FieldPose.of(made.jig(), job.shop().machine())));
-        tellFineCodes(artwork, group.group(), row, own);
+        codes.take(
+                artwork,
+                group,
+                job.order().place(row),
+                job.items().ofRow(row).get(0).number());
         if (group.add(artwork)) {
             rowsOfGroup.computeIfAbsent(group, made -> new ArrayList<>()).add(row.index());
         } else {
@@ -90,22 +93,6 @@ final class Surveyor {
                     "its ink stands out of every usable pocket of the jig "
                             + choice.group().jig().name() + " (template " + choice.templateName() + ")",
                     "use a smaller template or a jig with larger pockets");
-        }
-    }
-
-    /** A module under two spots is likely to run into its neighbours. */
-    private void tellFineCodes(Artwork artwork, Group group, Row row, Problems own) {
-        double spot = Beam.of(job.shop().machine()).spot(group.lens().focalLength());
-        for (MarkedCode code : artwork.codes()) {
-            if (code.module() < 2 * spot) {
-                own.warning(
-                        job.order().place(row),
-                        "the modules of its " + code.kind().word() + " code are " + Decimals.mm(code.module())
-                                + " mm wide, less than two spots of the lens "
-                                + group.lens().name() + " ("
-                                + Decimals.mm(2 * spot) + " mm)",
-                        "make the code larger or its content shorter, or use a lens of shorter focal length");
-            }
         }
     }
 

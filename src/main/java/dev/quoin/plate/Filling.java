@@ -23,8 +23,8 @@ public record Filling(FillOrder order, Set<String> skipped, Optional<String> fir
         Map<Placement, SlotState> ordered = new LinkedHashMap<>();
         for (Placement placement : order.sort(List.copyOf(states.keySet()))) {
             SlotState state = states.get(placement);
-            boolean skip =
-                    state == SlotState.OPEN && skipped.contains(placement.slot().id());
+            boolean skip = (state == SlotState.OPEN || state == SlotState.OUT_OF_REACH)
+                    && skipped.contains(placement.slot().id());
             ordered.put(placement, skip ? SlotState.SKIPPED : state);
         }
         return ordered;

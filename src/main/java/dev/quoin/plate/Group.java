@@ -18,6 +18,11 @@ public record Group(Recipe recipe, Optional<Blank> blank, Jig jig, Lens lens, Li
         values = List.copyOf(values);
     }
 
+    /** The same group through another lens. */
+    Group through(Lens other) {
+        return new Group(recipe, blank, jig, other, values);
+    }
+
     /** How a message names it. */
     public String describe() {
         String what = "recipe " + recipe.name()

@@ -2,6 +2,7 @@ package dev.quoin.plate;
 
 import dev.quoin.art.Artwork;
 import dev.quoin.geometry.Path;
+import dev.quoin.shop.Lens;
 import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
@@ -19,15 +20,18 @@ public final class GroupSurvey {
     private final Group group;
     private final List<Placement> placements;
     private final InkExtent extent;
-    private final Map<Path, PocketFit> pockets = new LinkedHashMap<>();
-    private final Map<Path, Set<Path>> known = new LinkedHashMap<>();
-    private final Map<Path, Boolean> holdsAll = new LinkedHashMap<>();
+    private final Map<Path, PocketFit> pockets;
+    private final Map<Path, Set<Path>> known;
+    private final Map<Path, Boolean> holdsAll;
     private int items;
 
     public GroupSurvey(Group group, FieldPose pose) {
         this.group = group;
         this.placements = pose.place(group.jig());
         this.extent = new InkExtent(placements);
+        this.pockets = new LinkedHashMap<>();
+        this.known = new LinkedHashMap<>();
+        this.holdsAll = new LinkedHashMap<>();
         for (Placement placement : placements) {
             Path pocket = placement.slot().pocket();
             if (placement.slot().usable() && !pockets.containsKey(pocket)) {
@@ -36,6 +40,21 @@ public final class GroupSurvey {
                 holdsAll.put(pocket, true);
             }
         }
+    }
+
+    private GroupSurvey(Group group, GroupSurvey same) {
+        this.group = group;
+        this.placements = same.placements;
+        this.extent = same.extent;
+        this.pockets = same.pockets;
+        this.known = same.known;
+        this.holdsAll = same.holdsAll;
+        this.items = same.items;
+    }
+
+    /** What the same items come to through another lens; only once all of them are known. */
+    public GroupSurvey through(Lens lens) {
+        return new GroupSurvey(group.through(lens), this);
     }
 
     public Group group() {
