@@ -39,6 +39,9 @@ public final class Quoin {
         root.addSubcommand(JobArguments.addTo(new CommandLine(new PrepareCommand(console, workingFolder))));
         root.addSubcommand(JobArguments.addTo(new CommandLine(new CheckCommand(console, workingFolder))));
         root.addSubcommand(new CommandLine(new ReprintCommand(console, workingFolder)));
+        root.addSubcommand(new CommandLine(new DoneCommand(console, workingFolder)));
+        root.addSubcommand(new CommandLine(new StatusCommand(console, workingFolder)));
+        root.addSubcommand(new CommandLine(new VerifyCommand(console, workingFolder)));
         root.addSubcommand(new CommandLine.HelpCommand());
         root.setOut(out);
         root.setErr(err);

@@ -98,7 +98,9 @@ final class SummaryText {
     }
 
     static String line(Reprint.Written written, Path run, Path workingFolder) {
-        return relative(run.resolve(written.file()), workingFolder) + "  plate " + written.plate() + ", "
+        return relative(run.resolve(written.file()), workingFolder)
+                + (written.plates().size() == 1 ? "  plate " : "  plates ")
+                + written.plates().stream().map(String::valueOf).collect(Collectors.joining(", ")) + ", "
                 + (written.items().size() == 1 ? "item " : "items ")
                 + written.items().stream().map(String::valueOf).collect(Collectors.joining(", ")) + ", "
                 + duration(written.seconds());
@@ -106,8 +108,8 @@ final class SummaryText {
 
     static String reprints(List<Reprint.Written> written) {
         return written.stream()
-                .map(one -> "{\"file\":" + quote(one.file()) + ",\"sheet\":" + quote(one.sheet()) + ",\"plate\":"
-                        + one.plate() + ",\"items\":" + one.items() + ",\"seconds\":"
+                .map(one -> "{\"file\":" + quote(one.file()) + ",\"sheet\":" + quote(one.sheet()) + ",\"plates\":"
+                        + one.plates() + ",\"items\":" + one.items() + ",\"seconds\":"
                         + Decimals.seconds(one.seconds()) + "}")
                 .collect(Collectors.joining(",", "{\"reprints\":[", "]}"));
     }
@@ -127,7 +129,7 @@ final class SummaryText {
     }
 
     /** A JSON string (RFC 8259, section 7). */
-    private static String quote(String text) {
+    static String quote(String text) {
         StringBuilder quoted = new StringBuilder("\"");
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);

@@ -34,7 +34,7 @@ final class ItemsCsv {
     void write(Appendable out, ItemTimes times) throws IOException {
         TableWriter table = new TableWriter(out);
         List<String> header = new ArrayList<>(COLUMNS);
-        job.order().headers().forEach(name -> header.add(COLUMNS.contains(name) ? "order." + name : name));
+        header.addAll(columns(job.order().headers()));
         table.row(header);
         for (Item item : job.items()) {
             Optional<Placement> placement = times.placement(item.number());
@@ -42,6 +42,13 @@ final class ItemsCsv {
                 table.row(row(item, placement.get(), times));
             }
         }
+    }
+
+    /** What the order's columns are called here. */
+    static List<String> columns(List<String> headers) {
+        return headers.stream()
+                .map(name -> COLUMNS.contains(name) ? "order." + name : name)
+                .toList();
     }
 
     private List<String> row(Item item, Placement placement, ItemTimes times) throws IOException {

@@ -61,7 +61,7 @@ final class JobLoader {
     private Optional<Order> order() throws IOException {
         Path file = settings.order();
         byte[] bytes = files.read(file, "order");
-        return TableReader.read(file.getFileName().toString(), bytes, separator(), problems)
+        return TableReader.read(file.getFileName().toString(), bytes, separator(settings, problems), problems)
                 .flatMap(table -> Order.of(table, problems));
     }
 
@@ -74,7 +74,8 @@ final class JobLoader {
         return ShopReader.read(shop, problems);
     }
 
-    private Optional<Character> separator() {
+    /** What separates the order's cells, if the settings say it. */
+    static Optional<Character> separator(JobSettings settings, Problems problems) {
         Optional<String> text = settings.text(JobKey.SEPARATOR);
         if (text.isEmpty()) {
             return Optional.empty();

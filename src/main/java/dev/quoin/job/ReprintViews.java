@@ -9,6 +9,7 @@ import dev.quoin.plate.LoadedItem;
 import dev.quoin.plate.Placement;
 import dev.quoin.plate.PlateTime;
 import dev.quoin.shop.Blank;
+import dev.quoin.store.ReprintFolder;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -17,12 +18,12 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** Lays a reprint before its paper. */
-record ReprintViews(String run, RunShop shop, String reason) {
-    ReprintView view(ReprintedPlate plate, int number, String file, PlateTime time) {
+record ReprintViews(String run, String reason) {
+    ReprintView view(ReprintedPlate plate, int number, PlateTime time) {
         Blank blank = plate.blank().orElse(SheetViews.UNNAMED);
         PlateView view = new PlateView(
-                plate.number(),
-                List.of(file),
+                plate.plates().first(),
+                List.of(ReprintFolder.name(number, "svg")),
                 group(plate, blank),
                 List.of(),
                 plate.items().size(),
@@ -39,10 +40,24 @@ record ReprintViews(String run, RunShop shop, String reason) {
                 plate.items().stream()
                         .map(item -> Integer.toString(item.item()))
                         .collect(Collectors.joining(",")),
+                plate.plates().stream().map(String::valueOf).collect(Collectors.joining(", ")),
                 reason,
+                notes(plate),
                 view,
-                shop.machine().laserClass(),
-                plate.blank().map(shop::material).stream().toList());
+                plate.shop().machine().laserClass(),
+                plate.blank().map(plate.shop()::material).stream().toList());
+    }
+
+    private static List<String> notes(ReprintedPlate plate) {
+        if (plate.repeatsAll()) {
+            return List.of();
+        }
+        String steps = plate.steps().stream()
+                .map(step -> step.number() + " (" + step.process() + ")")
+                .collect(Collectors.joining(", "));
+        return List.of(
+                "Only step " + steps + " is repeated. The pieces must not have moved in the jig, nor the jig in the "
+                        + "machine, since the other steps were marked. If any was taken out, do not use this file.");
     }
 
     private static GroupView group(ReprintedPlate plate, Blank blank) {

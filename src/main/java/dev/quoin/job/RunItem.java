@@ -1,55 +1,35 @@
 package dev.quoin.job;
 
-import dev.quoin.geometry.Point;
 import dev.quoin.table.Table;
 import dev.quoin.table.TableRow;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
-import java.util.SortedMap;
-import java.util.TreeMap;
 
 /**
  * An item as {@code items.csv} of a run has it.
  *
+ * @param section of the run that has it, from 1
  * @param line of the order's file on which its row starts
- * @param centre in the field, mm
- * @param rotation in the field, degrees anticlockwise
- * @param values the cells of the order's columns, without those that are empty
+ * @param cells of the order's columns, as they are
  */
 record RunItem(
-        int number,
-        int line,
-        int plate,
-        String slot,
-        Point centre,
-        double rotation,
-        String recipe,
-        List<String> values) {
-    /** These items of a run, by number; those that it does not have are missing. */
-    static SortedMap<Integer, RunItem> read(Table items, Set<Integer> wanted) {
-        SortedMap<Integer, RunItem> found = new TreeMap<>();
-        for (TableRow row : items.rows()) {
-            int number = Integer.parseInt(row.cells().get(0));
-            if (wanted.contains(number)) {
-                found.put(number, of(number, row.cells()));
-            }
-        }
-        return found;
-    }
-
-    private static RunItem of(int number, List<String> cells) {
-        List<String> values = new ArrayList<>(cells.subList(ItemsCsv.COLUMNS.size(), cells.size()));
-        values.removeIf(String::isBlank);
+        int number, int section, int line, int plate, String slot, String recipe, double seconds, List<String> cells) {
+    /** The item of a row. */
+    static RunItem of(Table table, TableRow row, int section) {
+        List<String> cells = row.cells();
         return new RunItem(
-                number,
+                Integer.parseInt(cell(cells, "item")),
+                section,
                 Integer.parseInt(cell(cells, "row")),
                 Integer.parseInt(cell(cells, "plate")),
                 cell(cells, "slot"),
-                new Point(Double.parseDouble(cell(cells, "x_mm")), Double.parseDouble(cell(cells, "y_mm"))),
-                Double.parseDouble(cell(cells, "rotation_deg")),
                 cell(cells, "recipe"),
-                values);
+                Double.parseDouble(cell(cells, "seconds")),
+                cells.subList(ItemsCsv.COLUMNS.size(), table.headers().size()));
+    }
+
+    /** The cells that are not blank. */
+    List<String> values() {
+        return cells.stream().filter(value -> !value.isBlank()).toList();
     }
 
     private static String cell(List<String> cells, String column) {

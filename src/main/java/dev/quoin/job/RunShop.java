@@ -25,11 +25,13 @@ final class RunShop {
     private final Run run;
     private final Shop shop;
     private final JobSettings settings;
+    private final String inputs;
 
-    private RunShop(Run run, Shop shop, JobSettings settings) {
+    private RunShop(Run run, Shop shop, JobSettings settings, String inputs) {
         this.run = run;
         this.shop = shop;
         this.settings = settings;
+        this.inputs = inputs;
     }
 
     /**
@@ -37,17 +39,22 @@ final class RunShop {
      *
      * @throws IOException if they are not in the run as they were prepared
      */
-    static RunShop of(Run run) throws IOException {
+    static RunShop of(Run run, int section) throws IOException {
         Problems problems = new Problems();
-        ShopFiles files = new ShopFiles(InputsWriter.FOLDER + "shop", run.files(InputsWriter.FOLDER + "shop/"));
+        String inputs = Run.numbered(InputsWriter.FOLDER, section);
+        ShopFiles files = new ShopFiles(inputs + "shop", run.files(inputs + "shop/"));
         Optional<Shop> shop = ShopReader.read(files, problems);
-        Path inputs = run.folder().resolve(InputsWriter.FOLDER);
-        JobSettings settings = new JobSettingsReader(inputs).read(inputs.toString(), Map.of(), problems);
         if (shop.isEmpty()) {
             throw new IOException(
                     "the run's tables cannot be read: " + problems.sorted().get(0));
         }
-        return new RunShop(run, shop.get(), settings);
+        return new RunShop(run, shop.get(), settings(run, section), inputs);
+    }
+
+    /** What was set for a section of a run. */
+    static JobSettings settings(Run run, int section) throws IOException {
+        Path folder = run.folder().resolve(Run.numbered(InputsWriter.FOLDER, section));
+        return new JobSettingsReader(folder).read(folder.toString(), Map.of(), new Problems());
     }
 
     Machine machine() {
@@ -82,7 +89,7 @@ final class RunShop {
 
     private Jig jig(String name) throws IOException {
         Problems problems = new Problems();
-        for (Map.Entry<String, byte[]> file : run.files(InputsWriter.FOLDER).entrySet()) {
+        for (Map.Entry<String, byte[]> file : run.files(inputs).entrySet()) {
             if (file.getKey().equals(name + ".svg") || file.getKey().equals(name + ".csv")) {
                 return JigShelf.read(file.getKey(), file.getValue(), problems)
                         .map(jig -> JobLoader.jigCentre(settings, problems)

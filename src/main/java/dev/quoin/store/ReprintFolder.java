@@ -1,36 +1,44 @@
 package dev.quoin.store;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.HexFormat;
 import java.util.Locale;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.SortedSet;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
-/** The reprints of a run: numbered files that come after what the manifest lists. Used under the lock of {@link RunLog}. */
+/**
+ * The reprints of a run: numbered files that come after what the run's manifest lists, each with a manifest of its own,
+ * which is written last. Used under the lock of {@link RunLog}.
+ */
 public final class ReprintFolder {
-    private static final String NAME = "reprints";
+    public static final String NAME = "reprints";
+    private static final Pattern FILE = Pattern.compile("(?:reprint|manifest)-(\\d{1,9})\\..*");
 
-    private final Path folder;
+    private final Path run;
 
     public ReprintFolder(Path run) {
-        this.folder = run.resolve(NAME);
+        this.run = run;
     }
 
-    /** The number after the last. */
+    /** The number after the last, of whole ones and those that a kill cut short. */
     public int next() throws IOException {
-        if (!Files.isDirectory(folder)) {
-            return 1;
-        }
-        try (Stream<Path> files = Files.list(folder)) {
-            return files.map(file -> file.getFileName().toString())
-                            .filter(name -> name.matches("reprint-\\d+\\..*"))
-                            .mapToInt(name -> Integer.parseInt(
-                                    name.replaceAll("\\D+", " ").strip()))
-                            .max()
-                            .orElse(0)
-                    + 1;
-        }
+        SortedSet<Integer> numbers = numbers(FILE);
+        return numbers.isEmpty() ? 1 : numbers.last() + 1;
+    }
+
+    /** The numbers of the reprints that are whole: those with a manifest. */
+    public SortedSet<Integer> whole() throws IOException {
+        return numbers(Pattern.compile("manifest-(\\d{1,9})\\.csv"));
     }
 
     /** {@code reprints/reprint-001.svg}. */
@@ -38,10 +46,30 @@ public final class ReprintFolder {
         return NAME + String.format(Locale.ROOT, "/reprint-%03d.", number) + extension;
     }
 
+    /** {@code reprints/manifest-001.csv}. */
+    public static String manifest(int number) {
+        return NAME + String.format(Locale.ROOT, "/manifest-%03d.csv", number);
+    }
+
+    /**
+     * Writes a reprint; it counts once its manifest stands, last of all.
+     *
+     * @param contents by the files' extensions
+     */
+    public void write(int number, Map<String, byte[]> contents) throws IOException {
+        Files.createDirectories(run.resolve(NAME));
+        SortedMap<String, String> hashes = new TreeMap<>();
+        for (Map.Entry<String, byte[]> content : contents.entrySet()) {
+            String name = name(number, content.getKey());
+            write(name, content.getValue());
+            hashes.put(name, HexFormat.of().formatHex(HashedFile.sha256().digest(content.getValue())));
+        }
+        write(manifest(number), Manifest.text(hashes).getBytes(StandardCharsets.UTF_8));
+    }
+
     /** Writes a file whole or not at all. */
-    public void write(int number, String extension, byte[] content) throws IOException {
-        Files.createDirectories(folder);
-        Path file = folder.resolveSibling(name(number, extension));
+    private void write(String name, byte[] content) throws IOException {
+        Path file = run.resolve(name);
         Path partial = file.resolveSibling("." + file.getFileName() + ".partial");
         try {
             Files.write(partial, content);
@@ -49,5 +77,17 @@ public final class ReprintFolder {
         } finally {
             Files.deleteIfExists(partial);
         }
+    }
+
+    private SortedSet<Integer> numbers(Pattern pattern) throws IOException {
+        SortedSet<Integer> numbers = new TreeSet<>();
+        if (Files.isDirectory(run.resolve(NAME))) {
+            try (Stream<Path> files = Files.list(run.resolve(NAME))) {
+                files.map(file -> pattern.matcher(file.getFileName().toString()))
+                        .filter(Matcher::matches)
+                        .forEach(name -> numbers.add(Integer.parseInt(name.group(1))));
+            }
+        }
+        return numbers;
     }
 }

@@ -1,28 +1,31 @@
 package dev.quoin.store;
 
-import dev.quoin.problem.Problems;
 import dev.quoin.table.Table;
-import dev.quoin.table.TableReader;
-import dev.quoin.table.TableRow;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.util.HashMap;
+import java.util.ArrayList;
 import java.util.HexFormat;
+import java.util.List;
 import java.util.Map;
-import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Stream;
 
-/** A prepared run, to be read: its tables, and its files as the manifest lists them. */
+/**
+ * A prepared run, to be read: its tables, and its files as the manifests list them. It has a section for what was
+ * prepared first (1), and one for each extension (2, 3 ...), whose files bear the section's number.
+ */
 public final class Run {
     private final Path folder;
-    private final Map<String, String> hashes = new HashMap<>();
+    private final List<Manifest> manifests;
 
-    private Run(Path folder) {
+    private Run(Path folder, List<Manifest> manifests) {
         this.folder = folder;
+        this.manifests = List.copyOf(manifests);
     }
 
     /**
@@ -35,12 +38,22 @@ public final class Run {
             throw new NoSuchFileException(
                     folder.toString(), null, "no run folder (it has no " + RunFolder.MANIFEST + "); check its name");
         }
-        Run run = new Run(folder.toAbsolutePath().normalize());
-        Table manifest = run.parse(RunFolder.MANIFEST, Files.readAllBytes(folder.resolve(RunFolder.MANIFEST)));
-        for (TableRow row : manifest.rows()) {
-            run.hashes.put(row.cells().get(0), row.cells().get(1));
+        Path absolute = folder.toAbsolutePath().normalize();
+        List<Manifest> manifests = new ArrayList<>();
+        for (int section = 1; Files.isRegularFile(absolute.resolve(numbered(RunFolder.MANIFEST, section))); section++) {
+            manifests.add(Manifest.read(absolute, numbered(RunFolder.MANIFEST, section)));
         }
-        return run;
+        return new Run(absolute, manifests);
+    }
+
+    /** The name of a file or a folder of a section: {@code items.csv}, {@code items-2.csv}; {@code inputs-2/}. */
+    public static String numbered(String name, int section) {
+        if (section == 1) {
+            return name;
+        }
+        int end = Math.max(name.lastIndexOf('.'), name.endsWith("/") ? name.length() - 1 : -1);
+        int at = end < 0 ? name.length() : end;
+        return name.substring(0, at) + "-" + section + name.substring(at);
     }
 
     public Path folder() {
@@ -51,52 +64,83 @@ public final class Run {
         return folder.getFileName().toString();
     }
 
-    /** A table that the manifest lists, proven unchanged. */
+    /** How many sections it has; at least 1. */
+    public int sections() {
+        return manifests.size();
+    }
+
+    /** What each section lists, in their order. */
+    public List<Manifest> manifests() {
+        return manifests;
+    }
+
+    /** A table that a manifest lists, proven unchanged. */
     public Table table(String file) throws IOException {
-        return parse(file, bytes(file));
+        return Manifest.table(file, bytes(file));
+    }
+
+    /** A table of each section, proven unchanged: {@code items.csv}, {@code items-2.csv} ... */
+    public List<Table> tables(String file) throws IOException {
+        List<Table> tables = new ArrayList<>();
+        for (int section = 1; section <= sections(); section++) {
+            tables.add(table(numbered(file, section)));
+        }
+        return tables;
     }
 
     /**
-     * The bytes of a file that the manifest lists.
+     * The table of a reprint, proven unchanged.
+     *
+     * @param number of a reprint that is whole
+     */
+    public Table reprintTable(int number) throws IOException {
+        String file = ReprintFolder.name(number, "csv");
+        String expected =
+                Manifest.read(folder, ReprintFolder.manifest(number)).hashes().getOrDefault(file, "");
+        return Manifest.table(file, bytes(file, expected));
+    }
+
+    /**
+     * The bytes of a file that a manifest lists.
      *
      * @throws IOException if it is missing, or no longer what the manifest says
      */
     public byte[] bytes(String file) throws IOException {
-        Optional<String> expected = Optional.ofNullable(hashes.get(file));
+        String expected = manifests.stream()
+                .flatMap(manifest -> Stream.ofNullable(manifest.hashes().get(file)))
+                .findFirst()
+                .orElse("");
+        return bytes(file, expected);
+    }
+
+    private byte[] bytes(String file, String expected) throws IOException {
         Path path = folder.resolve(file);
         if (expected.isEmpty() || !Files.isRegularFile(path)) {
             throw new NoSuchFileException(path.toString(), null, "missing from the run; prepare it again");
         }
         byte[] bytes = Files.readAllBytes(path);
-        MessageDigest digest = HashedFile.sha256();
-        if (!HexFormat.of().formatHex(digest.digest(bytes)).equals(expected.get())) {
+        if (!HexFormat.of().formatHex(HashedFile.sha256().digest(bytes)).equals(expected)) {
             throw new FileSystemException(
                     path.toString(), null, "changed since the run was prepared; restore it, or prepare the run again");
         }
         return bytes;
     }
 
-    /** A file that the manifest lists, proven unchanged, as a stream. */
+    /** A file that a manifest lists, proven unchanged, as a stream. */
     public InputStream open(String file) throws IOException {
-        return new java.io.ByteArrayInputStream(bytes(file));
+        return new ByteArrayInputStream(bytes(file));
     }
 
-    /** The files that the manifest lists in a folder, by their names in it. */
+    /** The files that the manifests list in a folder, by their names in it. */
     public Map<String, byte[]> files(String prefix) throws IOException {
-        Map<String, byte[]> found = new java.util.TreeMap<>();
-        for (String name : hashes.keySet()) {
-            if (name.startsWith(prefix) && name.indexOf('/', prefix.length()) < 0) {
-                found.put(name.substring(prefix.length()), bytes(name));
+        Map<String, byte[]> found = new TreeMap<>();
+        for (Manifest manifest : manifests) {
+            for (String name : manifest.hashes().keySet()) {
+                if (name.startsWith(prefix) && name.indexOf('/', prefix.length()) < 0) {
+                    found.put(name.substring(prefix.length()), bytes(name));
+                }
             }
         }
         return found;
-    }
-
-    private Table parse(String file, byte[] bytes) throws IOException {
-        Problems problems = new Problems();
-        return TableReader.read(file, bytes, Optional.of(','), problems)
-                .filter(table -> !problems.hasErrors())
-                .orElseThrow(() -> new IOException(folder.resolve(file) + " is damaged: "
-                        + problems.sorted().get(0)));
     }
 }

@@ -1,7 +1,11 @@
 package dev.quoin.store;
 
+import dev.quoin.geometry.Decimals;
 import java.time.Instant;
+import java.time.format.DateTimeParseException;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -13,8 +17,8 @@ import java.util.OptionalDouble;
  * @param item the item's number; 0 where none is meant
  * @param slot the slot's id; empty where none is meant
  * @param seconds a measured time
- * @param reason in the user's words; may be empty
- * @param file the file that was written for it; may be empty
+ * @param reason in the user's words, on one line; may be empty
+ * @param file the reprint's plate file where a reprint is meant, from the run folder; else empty
  */
 public record RunEvent(
         Instant at, Kind kind, int plate, int item, String slot, OptionalDouble seconds, String reason, String file) {
@@ -27,15 +31,43 @@ public record RunEvent(
         REPRINTED
     }
 
+    public RunEvent {
+        // A line of the file is an event, so that one cut short can be told from the others.
+        reason = reason.replaceAll("\\p{Cntrl}+", " ").strip();
+    }
+
     List<String> cells() {
         return List.of(
                 at.toString(),
-                kind.name().toLowerCase(java.util.Locale.ROOT),
+                kind.name().toLowerCase(Locale.ROOT),
                 plate == 0 ? "" : Integer.toString(plate),
                 item == 0 ? "" : Integer.toString(item),
                 slot,
-                seconds.isPresent() ? dev.quoin.geometry.Decimals.seconds(seconds.getAsDouble()) : "",
+                seconds.isPresent() ? Decimals.seconds(seconds.getAsDouble()) : "",
                 reason,
                 file);
+    }
+
+    /** The event that these cells tell, or nothing if they tell none. */
+    static Optional<RunEvent> of(List<String> cells) {
+        try {
+            return Optional.of(new RunEvent(
+                    Instant.parse(cells.get(0)),
+                    Kind.valueOf(cells.get(1).toUpperCase(Locale.ROOT)),
+                    number(cells.get(2)),
+                    number(cells.get(3)),
+                    cells.get(4),
+                    cells.get(5).isEmpty()
+                            ? OptionalDouble.empty()
+                            : OptionalDouble.of(Double.parseDouble(cells.get(5))),
+                    cells.get(6),
+                    cells.get(7)));
+        } catch (DateTimeParseException | IllegalArgumentException notAnEvent) {
+            return Optional.empty();
+        }
+    }
+
+    private static int number(String cell) {
+        return cell.isEmpty() ? 0 : Integer.parseInt(cell);
     }
 }

@@ -1,6 +1,5 @@
 package dev.quoin.store;
 
-import dev.quoin.table.TableWriter;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.OutputStreamWriter;
@@ -10,7 +9,6 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 
@@ -55,7 +53,7 @@ public final class RunFolder implements AutoCloseable {
                     null,
                     "it is not a run folder, so --replace leaves it alone; choose another with --out");
         }
-        if (Files.exists(out.resolve(RunLog.FILE)) || Files.exists(out.resolve("reprints"))) {
+        if (new RunLog(out).exists() || Files.exists(out.resolve(ReprintFolder.NAME))) {
             throw new FileAlreadyExistsException(
                     out.toString(),
                     null,
@@ -90,14 +88,7 @@ public final class RunFolder implements AutoCloseable {
 
     /** Writes the manifest and puts the folder in its place. */
     public void publish() throws IOException {
-        try (Writer text = new OutputStreamWriter(
-                Files.newOutputStream(staging.folder().resolve(MANIFEST)), StandardCharsets.UTF_8)) {
-            TableWriter table = new TableWriter(text);
-            table.row(List.of("file", "sha256"));
-            for (Map.Entry<String, String> entry : hashes.entrySet()) {
-                table.row(List.of(entry.getKey(), entry.getValue()));
-            }
-        }
+        Files.writeString(staging.folder().resolve(MANIFEST), Manifest.text(hashes));
         staging.publish();
     }
 

@@ -217,7 +217,8 @@ class RunSheetWriterTest {
         PlateView plate = SampleSheet.plate(
                 3, List.of(), List.of(SampleSheet.filled("A", 0, 0, 0, SampleSheet.OBLONG, 7004, "Ada")));
         StringWriter out = new StringWriter();
-        new ReprintSheet().write(out, new ReprintView("tags", 2, "7004", "slipped", plate, "4", List.of()));
+        new ReprintSheet()
+                .write(out, new ReprintView("tags", 2, "7004", "3", "slipped", List.of(), plate, "4", List.of()));
         String html = out.toString();
         assertTrue(
                 html.contains("Item <b>7004</b> of plate <b>3</b>, marked again. Reason: <b dir=\"auto\">slipped</b>"));

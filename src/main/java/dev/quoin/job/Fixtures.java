@@ -1,0 +1,35 @@
+package dev.quoin.job;
+
+import dev.quoin.store.Run;
+import dev.quoin.verify.Fixture;
+import dev.quoin.verify.PlateClaim;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** What the plates of a run are held to, from the inputs of each one's section; each is made once. */
+final class Fixtures {
+    private final List<RunShop> shops = new ArrayList<>();
+    private final Map<List<String>, Fixture> made = new HashMap<>();
+
+    Fixtures(Run run) throws IOException {
+        for (int section = 1; section <= run.sections(); section++) {
+            shops.add(RunShop.of(run, section));
+        }
+    }
+
+    Fixture of(PlateClaim plate) {
+        List<String> key = List.of(Integer.toString(plate.section()), plate.jig(), plate.lens(), plate.recipe());
+        return made.computeIfAbsent(key, none -> {
+            try {
+                RunShop shop = shops.get(plate.section() - 1);
+                return new Fixture(shop.recipe(plate.recipe()), shop.lens(plate.lens()), shop.placements(plate.jig()));
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        });
+    }
+}

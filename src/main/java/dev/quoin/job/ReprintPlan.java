@@ -1,0 +1,107 @@
+package dev.quoin.job;
+
+import dev.quoin.plate.LoadedItem;
+import dev.quoin.plate.Placement;
+import dev.quoin.plate.SlotCheck;
+import dev.quoin.problem.Place;
+import dev.quoin.problem.Problems;
+import dev.quoin.problem.Suggestion;
+import dev.quoin.shop.Step;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/** Lays out a reprint: which items share a loading of the jig, in which slots, and which of their steps are repeated. */
+final class ReprintPlan {
+    private final ReprintRequest request;
+    private final PlateShelf shelf;
+    private final GroupKeys keys;
+    private final Problems problems;
+
+    ReprintPlan(ReprintRequest request, PlateShelf shelf, GroupKeys keys, Problems problems) {
+        this.request = request;
+        this.shelf = shelf;
+        this.keys = keys;
+        this.problems = problems;
+    }
+
+    /** The loadings; not to be used where there are errors. */
+    List<ReprintedPlate> plates(List<RunItem> items) throws IOException {
+        SortedMap<Integer, List<RunItem>> byPlate = new TreeMap<>();
+        items.forEach(item -> byPlate.computeIfAbsent(item.plate(), plate -> new ArrayList<>())
+                .add(item));
+        List<ReprintedPlate> plates = new ArrayList<>();
+        for (List<RunItem> rows : byPlate.values()) {
+            ReprintedPlate plate = shelf.take(rows);
+            plates.add(request.slot().isPresent() ? moved(plate) : plate.only(steps(plate)));
+        }
+        return request.pack() ? packed(plates) : plates;
+    }
+
+    private List<Step> steps(ReprintedPlate plate) {
+        List<Step> steps = plate.recipe().steps();
+        if (request.onlySteps().isEmpty()) {
+            return steps;
+        }
+        for (String name : request.onlySteps()) {
+            if (steps.stream().noneMatch(step -> isCalled(step, name))) {
+                problems.error(
+                        Place.of("--only-steps"),
+                        "the recipe " + plate.recipe().name() + " has no step '" + name + "'",
+                        Suggestion.remedy(
+                                name, steps.stream().map(Step::process).toList()));
+            }
+        }
+        return steps.stream()
+                .filter(step -> request.onlySteps().stream().anyMatch(name -> isCalled(step, name)))
+                .toList();
+    }
+
+    private static boolean isCalled(Step step, String name) {
+        return name.equals(step.process()) || name.equals(Integer.toString(step.number()));
+    }
+
+    /** The plate with its one item in the slot that the user asks for. */
+    private ReprintedPlate moved(ReprintedPlate plate) {
+        String slot = request.slot().orElseThrow();
+        Optional<Placement> target = Optional.ofNullable(plate.placements().get(slot));
+        if (target.isEmpty()) {
+            problems.error(
+                    Place.of(plate.jig()),
+                    "the jig has no slot '" + slot + "'",
+                    Suggestion.remedy(slot, plate.placements().keySet()));
+            return plate;
+        }
+        LoadedItem item = plate.items().get(0).movedTo(target.get());
+        if (!SlotCheck.holds(target.get(), item, plate.recipe(), plate.lens())) {
+            problems.error(
+                    Place.of(plate.jig()),
+                    "the slot '" + slot + "' cannot take the item: it is not usable, too small or out of reach",
+                    "choose another slot");
+        }
+        return plate.holding(List.of(item), plate.rows());
+    }
+
+    /** Items of one group together, whatever plates they come from. */
+    private List<ReprintedPlate> packed(List<ReprintedPlate> plates) throws IOException {
+        Map<List<String>, List<Seating.Piece>> groups = new LinkedHashMap<>();
+        Map<List<String>, ReprintedPlate> samples = new LinkedHashMap<>();
+        for (ReprintedPlate plate : plates) {
+            for (int i = 0; i < plate.items().size(); i++) {
+                List<String> key = keys.of(plate.rows().get(i));
+                samples.putIfAbsent(key, plate);
+                groups.computeIfAbsent(key, made -> new ArrayList<>())
+                        .add(new Seating.Piece(
+                                plate.items().get(i), plate.rows().get(i)));
+            }
+        }
+        List<ReprintedPlate> fresh = new ArrayList<>();
+        groups.forEach((key, pieces) -> fresh.addAll(new Seating(samples.get(key), pieces).plates()));
+        return fresh;
+    }
+}
