@@ -45,6 +45,11 @@ public enum JobKey {
             Kind.TEXT,
             "COLUMN",
             "Items of one value stay on one plate where one plate holds them; then the fewest plates."),
+    PACKING_BY(
+            "packing-by",
+            Kind.TEXT,
+            "COLUMN",
+            "Add a packing list to the run sheet, by this column; if not given, by that of --keep-together."),
     ORDER_BY("order-by", Kind.LIST, "COLUMN", "Work in the order of these columns' values, then of the rows."),
     FILL(
             "fill",

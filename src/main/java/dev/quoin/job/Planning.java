@@ -25,6 +25,8 @@ final class Planning {
     /** The plan, or nothing where errors stand in its way. */
     Optional<Plan> plan() throws IOException {
         boolean skipBadRows = job.settings().flag(JobKey.SKIP_BAD_ROWS, problems);
+        // Only papers need it, but a wrong name is to be told before anything is written.
+        Role.column(job.order(), job.settings(), JobKey.PACKING_BY, problems);
         Layout layout = new Layout(job, problems);
         Survey survey = new Surveyor(job, problems, progress).survey();
         Survey chosen = layout.throughChosenLenses(survey);

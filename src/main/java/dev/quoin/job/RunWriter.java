@@ -1,7 +1,9 @@
 package dev.quoin.job;
 
 import dev.quoin.format.PlateSvg;
+import dev.quoin.paper.PlateView;
 import dev.quoin.paper.RunSheetWriter;
+import dev.quoin.paper.SheetFoot;
 import dev.quoin.plate.LoadedItem;
 import dev.quoin.plate.Plate;
 import dev.quoin.plate.PlateTime;
@@ -48,6 +50,7 @@ final class RunWriter {
         RunSheetWriter sheet = new RunSheetWriter();
         SheetViews views = new SheetViews(job, plan);
         PlatesCsv plates = new PlatesCsv();
+        PackingList packing = new PackingList(job, problems);
         try (Spool blocks = folder.spool()) {
             for (Plate plate : plan.plates()) {
                 progress.report("writing plates", plate.number(), plan.plates().size());
@@ -57,12 +60,14 @@ final class RunWriter {
                 itemTimes.take(plate, time);
                 totals.take(plate, files, time);
                 plates.take(plate, files, time);
-                sheet.plate(blocks.writer(), views.plate(plate, items, time, totals.last()));
+                PlateView view = views.plate(plate, items, time, totals.last());
+                packing.take(view);
+                sheet.plate(blocks.writer(), view);
             }
             try (Writer out = folder.createText("run-sheet.html")) {
                 sheet.head(out, views.head(totals, problems));
                 blocks.copyTo(out);
-                sheet.foot(out, views.foot());
+                sheet.foot(out, new SheetFoot(packing.parcels()));
             }
         }
         writeTables(plates);

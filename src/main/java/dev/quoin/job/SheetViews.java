@@ -8,7 +8,6 @@ import dev.quoin.paper.GroupView;
 import dev.quoin.paper.LeftOut;
 import dev.quoin.paper.PlateView;
 import dev.quoin.paper.ScanCode;
-import dev.quoin.paper.SheetFoot;
 import dev.quoin.paper.SheetHead;
 import dev.quoin.paper.SlotState;
 import dev.quoin.paper.SlotView;
@@ -61,10 +60,6 @@ final class SheetViews {
                 job.shop().machine().laserClass(),
                 materials(),
                 totals.lines());
-    }
-
-    SheetFoot foot() {
-        return new SheetFoot(List.of());
     }
 
     PlateView plate(Plate plate, List<LoadedItem> items, PlateTime time, RunTotals.LastPlate line) {
