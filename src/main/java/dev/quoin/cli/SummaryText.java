@@ -87,7 +87,7 @@ final class SummaryText {
                 + ",\"problems\":" + list(problems) + "}";
     }
 
-    private static String counts(Map<String, Integer> counts) {
+    static String counts(Map<String, Integer> counts) {
         return counts.entrySet().stream()
                 .map(entry -> quote(entry.getKey()) + ":" + entry.getValue())
                 .collect(Collectors.joining(",", "{", "}"));
@@ -114,7 +114,7 @@ final class SummaryText {
                 .collect(Collectors.joining(",", "{\"reprints\":[", "]}"));
     }
 
-    private static String list(List<Problem> problems) {
+    static String list(List<Problem> problems) {
         return problems.stream().map(SummaryText::json).collect(Collectors.joining(",", "[", "]"));
     }
 

@@ -48,18 +48,10 @@ final class Planning {
     }
 
     private boolean isSpoilt(Plan plan, boolean skipBadRows) {
-        if (!skipBadRows) {
-            return problems.hasErrors();
-        }
-        if (plan.plates().isEmpty()) {
+        if (skipBadRows && plan.plates().isEmpty()) {
             problems.error(Place.of(job.order().file()), "no row is left to prepare", "correct the errors");
             return true;
         }
-        return problems.sorted().stream().anyMatch(problem -> problem.isError() && !isOfARow(problem.place()));
-    }
-
-    private boolean isOfARow(Place place) {
-        return place.file().equals(job.order().file())
-                && place.line() > job.order().headerPlace(0).line();
+        return new RowErrors(job, problems).stopTheJob(skipBadRows);
     }
 }

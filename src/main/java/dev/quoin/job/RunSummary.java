@@ -23,6 +23,9 @@ public record RunSummary(
         int rowsLeftOut,
         double marking,
         double handling) {
+    /** What a run of no plates comes to. */
+    static final RunSummary NOTHING = new RunSummary("", Path.of(""), 0, 0, Map.of(), Map.of(), 0, 0, 0);
+
     /** The same run, in a folder. */
     RunSummary at(Path newFolder) {
         return new RunSummary(name, newFolder, plates, items, blanks, spares, rowsLeftOut, marking, handling);
