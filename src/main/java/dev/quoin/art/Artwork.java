@@ -13,14 +13,18 @@ import java.util.List;
  * @param marks in paint order, in item coordinates: mm, the origin at the item's centre, x right, y up
  * @param texts what its texts say, in paint order, and how each was set
  * @param codes what its codes hold, in paint order
+ * @param sizes of texts that share theirs with other items
+ * @param uses what was asked of the row
  */
-public record Artwork(List<Mark> marks, List<MarkedText> texts, List<MarkedCode> codes) {
-    public static final Artwork EMPTY = new Artwork(List.of(), List.of(), List.of());
+public record Artwork(
+        List<Mark> marks, List<MarkedText> texts, List<MarkedCode> codes, List<SharedSize> sizes, Uses uses) {
+    public static final Artwork EMPTY = new Artwork(List.of(), List.of(), List.of(), List.of(), Uses.NOTHING);
 
     public Artwork {
         marks = List.copyOf(marks);
         texts = List.copyOf(texts);
         codes = List.copyOf(codes);
+        sizes = List.copyOf(sizes);
     }
 
     /** The outlines of all that a recipe puts on the item: areas where it fills, paths where it follows. */

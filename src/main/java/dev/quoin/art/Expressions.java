@@ -18,6 +18,7 @@ import java.io.Writer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -29,6 +30,9 @@ final class Expressions {
     /** Longer results are refused, characters. */
     static final int MOST_CHARACTERS = 10_000;
 
+    /** Numbers in the language's own digits and decimal sign, but never 2,026 for a year. */
+    private static final String UNGROUPED = "0.################";
+
     private final Configuration configuration;
     private final Columns columns;
 
@@ -36,7 +40,11 @@ final class Expressions {
         this.columns = columns;
         configuration = new Configuration(Configuration.VERSION_2_3_34);
         configuration.setLocale(locale);
-        configuration.setNumberFormat("computer");
+        configuration.setTimeZone(TypedDate.ZONE);
+        configuration.setNumberFormat(UNGROUPED);
+        configuration.setCustomDateFormats(Map.of(AsTypedFormat.NAME, AsTypedFormat.FACTORY));
+        configuration.setDateFormat("@" + AsTypedFormat.NAME);
+        configuration.setSharedVariable(Initials.NAME, new Initials());
         configuration.setBooleanFormat("c");
         configuration.setNewBuiltinClassResolver(TemplateClassResolver.ALLOWS_NOTHING_RESOLVER);
         configuration.setAPIBuiltinEnabled(false);
@@ -60,7 +68,9 @@ final class Expressions {
             problems.error(
                     place,
                     "'" + text.source() + "' uses '" + name + "', and the order has no such column",
-                    Suggestion.remedy(name, columns.names()));
+                    name.equals("serial")
+                            ? "give --serial-start for serial numbers"
+                            : Suggestion.remedy(name, columns.names()));
         }
         return new TextSource(parts, columns.indexes(trial.known()));
     }

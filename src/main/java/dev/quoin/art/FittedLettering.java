@@ -10,14 +10,22 @@ import dev.quoin.lettering.FontSet;
 import dev.quoin.lettering.MissingCharacters;
 import dev.quoin.lettering.TooLong;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * A text that is sized to its space.
  *
  * @param request the space, in the text's frame
  * @param templateLines how many lines the template itself has
+ * @param sameSize which other items share its size, if any do
  */
-record FittedLettering(TextSource text, FontSet fonts, FitRequest request, int templateLines, Fitter fitter)
+record FittedLettering(
+        TextSource text,
+        FontSet fonts,
+        FitRequest request,
+        int templateLines,
+        Optional<SameSize> sameSize,
+        Fitter fitter)
         implements Lettering {
     @Override
     public Optional<Lettered> set(Merging row, Element element) {
@@ -25,8 +33,10 @@ record FittedLettering(TextSource text, FontSet fonts, FitRequest request, int t
         if (value.isEmpty()) {
             return Optional.empty();
         }
-        FitResult result = fitter.fit(value.get(), fonts, request);
+        FitResult result = fitter.fit(value.get(), fonts, limited(row.limit(element)));
         if (result instanceof Fitted fitted) {
+            sameSize.filter(with -> !fitted.outline().isEmpty())
+                    .ifPresent(with -> row.add(new SharedSize(with, element.place(), fitted.capHeight())));
             return Optional.of(new Lettered(fitted.outline(), marked(fitted)));
         }
         if (result instanceof MissingCharacters missing) {
@@ -40,6 +50,10 @@ record FittedLettering(TextSource text, FontSet fonts, FitRequest request, int t
     @Override
     public boolean strokes() {
         return fonts.strokes();
+    }
+
+    private FitRequest limited(OptionalDouble greatest) {
+        return greatest.isPresent() && sameSize.isPresent() ? request.withGreatest(greatest.getAsDouble()) : request;
     }
 
     private MarkedText marked(Fitted fitted) {

@@ -92,9 +92,13 @@ final class LetteringCompiler {
         }
         int before = problems.errors();
         FitRequest request = request(element, lines.get(0), runs.get(0), space, problems);
+        Optional<SameSize> sameSize = new DataAttributes(element, problems)
+                .word("same-size", SameSize.words())
+                .map(SameSize::of);
         return problems.errors() > before
                 ? Optional.empty()
-                : Optional.of(new FittedLettering(joined(lines), runs.get(0).fonts(), request, lines.size(), fitter));
+                : Optional.of(new FittedLettering(
+                        joined(lines), runs.get(0).fonts(), request, lines.size(), sameSize, fitter));
     }
 
     private static FitRequest request(Element element, Line line, LineRun run, Area space, Problems problems) {

@@ -1,6 +1,7 @@
 package dev.quoin.art;
 
 import dev.quoin.drawing.Page;
+import dev.quoin.order.Item;
 import dev.quoin.problem.Place;
 import dev.quoin.problem.Problems;
 import dev.quoin.shop.Recipe;
@@ -43,15 +44,18 @@ public final class Template {
     }
 
     /**
-     * The artwork of a row.
+     * The artwork of an item.
      *
-     * @param cells of the row, in the order of the columns
-     * @param row where it stands
+     * @param row where its row stands
+     * @param sizes that texts must not exceed because others have no larger
      * @return nothing if there are errors
      */
-    public Optional<Artwork> merge(List<String> cells, Place row, Recipe recipe, Problems problems) {
+    public Optional<Artwork> merge(Item item, Place row, Recipe recipe, SharedSizes sizes, Problems problems) {
         int before = problems.errors();
-        Merging merging = new Merging(columns, cells, row, problems);
+        Merging merging = new Merging(columns, item, row, text -> sizes.greatest(this, text), problems);
+        if (problems.errors() > before) {
+            return Optional.empty();
+        }
         pieces.forEach(piece -> piece.draw(merging));
         Artwork artwork = merging.artwork();
         checkProcesses(artwork, row, recipe, problems);

@@ -3,19 +3,21 @@ package dev.quoin.art;
 import freemarker.template.SimpleScalar;
 import freemarker.template.TemplateHashModel;
 import freemarker.template.TemplateModel;
+import java.time.LocalDate;
 import java.util.LinkedHashSet;
+import java.util.OptionalInt;
 import java.util.Set;
 
 /** A row that has a value for every name, and remembers which names it was asked for, with and without a column. */
 final class TrialModel implements TemplateHashModel {
-    private final Set<String> variables;
-    private final Set<String> headers;
+    private static final TypedDate SOME_DAY = new TypedDate(LocalDate.of(2001, 1, 1), "1");
+
+    private final Columns columns;
     private final Set<String> known = new LinkedHashSet<>();
     private final Set<String> unknown = new LinkedHashSet<>();
 
-    TrialModel(Set<String> variables, Set<String> headers) {
-        this.variables = variables;
-        this.headers = headers;
+    TrialModel(Columns columns) {
+        this.columns = columns;
     }
 
     Set<String> known() {
@@ -28,7 +30,17 @@ final class TrialModel implements TemplateHashModel {
 
     @Override
     public TemplateModel get(String name) {
-        return name.equals("row") ? new ByHeader() : value(name, variables);
+        if (name.equals("row")) {
+            return new ByHeader();
+        }
+        OptionalInt column = columns.ofVariable(name);
+        if (column.isEmpty() && name.equals(Initials.NAME)) {
+            // FreeMarker looks for a function where the row has nothing.
+            return null;
+        }
+        boolean ofItem =
+                ItemValues.named(name).filter(value -> value.exists(columns)).isPresent();
+        return column.isEmpty() && ofItem ? new SimpleScalar("1") : value(name, column);
     }
 
     @Override
@@ -36,15 +48,16 @@ final class TrialModel implements TemplateHashModel {
         return false;
     }
 
-    private TemplateModel value(String name, Set<String> names) {
-        (names.contains(name) ? known : unknown).add(name);
-        return new SimpleScalar("1");
+    private TemplateModel value(String name, OptionalInt column) {
+        (column.isPresent() ? known : unknown).add(name);
+        boolean isDate = column.isPresent() && columns.dates().containsKey(column.getAsInt());
+        return isDate ? SOME_DAY : new SimpleScalar("1");
     }
 
     private final class ByHeader implements TemplateHashModel {
         @Override
         public TemplateModel get(String header) {
-            return value(header, headers);
+            return value(header, columns.ofHeader(header));
         }
 
         @Override

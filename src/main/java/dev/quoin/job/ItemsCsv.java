@@ -26,9 +26,11 @@ final class ItemsCsv {
             "seconds");
 
     private final LoadedJob job;
+    private final ItemMerge merge;
 
-    ItemsCsv(LoadedJob job) {
+    ItemsCsv(LoadedJob job, ItemMerge merge) {
         this.job = job;
+        this.merge = merge;
     }
 
     void write(Appendable out, ItemTimes times) throws IOException {
@@ -52,7 +54,7 @@ final class ItemsCsv {
     }
 
     private List<String> row(Item item, Placement placement, ItemTimes times) throws IOException {
-        Choice choice = new RowMerge(job).choice(item.row());
+        Choice choice = merge.choice(item.row());
         List<String> row = new ArrayList<>(List.of(
                 Integer.toString(item.number()),
                 Integer.toString(item.row().line()),

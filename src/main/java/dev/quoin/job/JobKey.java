@@ -23,6 +23,15 @@ public enum JobKey {
     SKIP_BAD_ROWS("skip-bad-rows", Kind.FLAG, "", "Leave out rows with errors, prepare the rest, and say so."),
     SPLIT_STEPS("split-steps", Kind.FLAG, "", "Write a plate file for each step."),
     LOCALE("locale", Kind.TEXT, "TAG", "The language for dates and numbers, such as de-AT; if not given, none."),
+    DATE_FORMAT(
+            "date-format",
+            Kind.TEXT,
+            "COLUMN=FORM",
+            "How a column's dates are typed, such as Since=d/M/yyyy; several with semicolons between."),
+    SERIAL_START("serial-start", Kind.TEXT, "NUMBER", "The serial number of item 1, for ${serial}; else 1."),
+    SERIAL_STEP("serial-step", Kind.TEXT, "NUMBER", "From each item's serial number to the next; else 1."),
+    SERIAL_WIDTH("serial-width", Kind.TEXT, "DIGITS", "Serial numbers are filled with zeros to so many digits."),
+    SERIAL_PREFIX("serial-prefix", Kind.TEXT, "TEXT", "What stands before the digits of serial numbers."),
     SEPARATOR(
             "separator",
             Kind.TEXT,

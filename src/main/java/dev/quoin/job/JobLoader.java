@@ -46,8 +46,9 @@ final class JobLoader {
         }
         OptionalInt quantity = Role.column(order.get(), settings, JobKey.QUANTITY_COLUMN, problems);
         Items items = Items.of(order.get(), quantity, problems);
-        Columns columns = new Columns(order.get().headers(), order.get().variables());
-        TemplateCompiler compiler = new TemplateCompiler(shop.get().processes(), fonts, columns, locale());
+        Locale locale = locale();
+        Columns columns = new ColumnsReader(settings, order.get(), problems).read(items, locale);
+        TemplateCompiler compiler = new TemplateCompiler(shop.get().processes(), fonts, columns, locale);
         Chooser chooser = new Chooser(
                 settings,
                 order.get(),

@@ -84,7 +84,7 @@ final class Layout {
                 planner.add(group.group(), loads(group.group(), rows, open), open);
             }
         }
-        return new Plan(planner.plates(), slots, survey.leftOut(), spoilage);
+        return new Plan(planner.plates(), slots, survey.leftOut(), survey.sharing(), spoilage);
     }
 
     /** What the job asks to be worked in turn outranks the fewest change-overs. */

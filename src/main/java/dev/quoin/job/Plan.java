@@ -12,6 +12,12 @@ import java.util.Map;
  *
  * @param slots what each slot is good for, by group
  * @param leftOut the indexes of rows that are on no plate because of errors
+ * @param sharing the sizes that texts share
  * @param spoilage the share of the pieces that is expected to fail; 0 where none is given
  */
-record Plan(List<Plate> plates, Map<Group, Map<Placement, SlotState>> slots, List<Integer> leftOut, double spoilage) {}
+record Plan(
+        List<Plate> plates,
+        Map<Group, Map<Placement, SlotState>> slots,
+        List<Integer> leftOut,
+        Sharing sharing,
+        double spoilage) {}

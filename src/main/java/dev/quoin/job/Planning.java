@@ -33,6 +33,7 @@ final class Planning {
         survey.tellFineCodes(chosen, problems);
         Plan plan = layout.plan(chosen);
         checkRecipes(plan);
+        new SharedSizeCheck(job, plan, problems).check();
         return isSpoilt(plan, skipBadRows) ? Optional.empty() : Optional.of(plan);
     }
 

@@ -26,8 +26,8 @@ final class RunWriter {
     private final Problems problems;
     private final RunFolder folder;
     private final Progress progress;
+    private final ItemMerge merge;
     private final PlateTimer timer;
-    private final PlateLoader loader;
     private final boolean splitSteps;
     private final RunTotals totals;
     private final ItemTimes itemTimes;
@@ -38,7 +38,7 @@ final class RunWriter {
         this.problems = problems;
         this.folder = folder;
         this.progress = progress;
-        this.loader = new PlateLoader(job);
+        this.merge = new ItemMerge(job, plan.sharing());
         this.timer = new PlateTimer(job.shop().machine());
         this.splitSteps = job.settings().flag(JobKey.SPLIT_STEPS, problems);
         this.totals = new RunTotals(job.shop().machine(), plan.spoilage());
@@ -54,7 +54,7 @@ final class RunWriter {
         try (Spool blocks = folder.spool()) {
             for (Plate plate : plan.plates()) {
                 progress.report("writing plates", plate.number(), plan.plates().size());
-                List<LoadedItem> items = loader.load(plate);
+                List<LoadedItem> items = merge.load(plate);
                 PlateTime time = timer.time(plate.group().recipe(), items);
                 List<String> files = write(plate, items);
                 itemTimes.take(plate, time);
@@ -80,7 +80,7 @@ final class RunWriter {
             plates.write(out);
         }
         try (Writer out = folder.createText("items.csv")) {
-            new ItemsCsv(job).write(out, itemTimes);
+            new ItemsCsv(job, merge).write(out, itemTimes);
         }
         try (Writer out = folder.createText("problems.csv")) {
             ProblemsCsv.write(out, problems.sorted());

@@ -15,11 +15,13 @@ import java.util.function.UnaryOperator;
  * @param groups by the first row of each
  * @param rowsOfGroup the indexes of each group's rows, in working order; rows with errors are in none
  * @param leftOut the indexes of rows with errors
+ * @param sharing the sizes that texts share
  */
 record Survey(
         List<GroupSurvey> groups,
         Map<GroupSurvey, List<Integer>> rowsOfGroup,
         List<Integer> leftOut,
+        Sharing sharing,
         CodeChecks codes) {
     /** The same rows, with each group through another lens. */
     Survey through(UnaryOperator<GroupSurvey> lens) {
@@ -30,7 +32,7 @@ record Survey(
             changed.add(now);
             rows.put(now, rowsOfGroup.getOrDefault(group, List.of()));
         }
-        return new Survey(changed, rows, leftOut, codes);
+        return new Survey(changed, rows, leftOut, sharing, codes);
     }
 
     /** Tells of codes too fine for the lens through which they are marked, in {@code chosen}, a survey of the same rows. */

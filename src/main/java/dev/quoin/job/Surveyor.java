@@ -1,6 +1,8 @@
 package dev.quoin.job;
 
 import dev.quoin.art.Artwork;
+import dev.quoin.art.SharedSizes;
+import dev.quoin.order.Item;
 import dev.quoin.order.Row;
 import dev.quoin.plate.FieldPose;
 import dev.quoin.plate.Group;
@@ -27,6 +29,7 @@ final class Surveyor {
     private final Map<GroupSurvey, List<Integer>> rowsOfGroup = new LinkedHashMap<>();
     private final CodeChecks codes;
     private final List<Integer> leftOut = new ArrayList<>();
+    private final Sharing sharing = new Sharing();
 
     Surveyor(LoadedJob job, Problems problems, Progress progress) {
         this.job = job;
@@ -50,32 +53,45 @@ final class Surveyor {
             }
         }
         leftOut.sort(null);
-        return new Survey(List.copyOf(groups.values()), rowsOfGroup, leftOut, codes);
+        return new Survey(List.copyOf(groups.values()), rowsOfGroup, leftOut, sharing, codes);
     }
 
     /** Puts a row into its group; returns whether it has no errors. */
     private boolean take(Row row) throws IOException {
         Problems own = new Problems();
         Optional<Choice> choice = job.chooser().choose(row, own);
-        Optional<Artwork> artwork = choice.isEmpty()
-                ? Optional.empty()
-                : choice.get()
-                        .template()
-                        .merge(
-                                row.cells(),
-                                job.order().place(row),
-                                choice.get().group().recipe(),
-                                own);
-        artwork.ifPresent(art -> place(row, choice.get(), art, own));
+        if (choice.isPresent()) {
+            List<Artwork> artworks = merge(row, choice.get(), own);
+            for (int i = 0; i < artworks.size() && !own.hasErrors(); i++) {
+                place(row, choice.get(), artworks.get(i), own);
+            }
+            if (!own.hasErrors()) {
+                rowsOfGroup
+                        .computeIfAbsent(groups.get(choice.get().group()), made -> new ArrayList<>())
+                        .add(row.index());
+                artworks.forEach(artwork -> sharing.take(choice.get().template(), artwork));
+            }
+        }
         int item = job.items().ofRow(row).get(0).number();
         own.sorted().forEach(problem -> problems.add(isOf(row, problem) ? problem.inItem(item) : problem));
         return !own.hasErrors();
     }
 
-    private void place(Row row, Choice choice, Artwork artwork, Problems own) {
-        if (own.hasErrors()) {
-            return;
+    /** The artwork of each of a row's items that looks like no other of them. */
+    private List<Artwork> merge(Row row, Choice choice, Problems own) {
+        List<Artwork> artworks = new ArrayList<>();
+        for (Item item : job.items().ofRow(row)) {
+            Optional<Artwork> artwork = choice.template()
+                    .merge(item, job.order().place(row), choice.group().recipe(), SharedSizes.none(), own);
+            artwork.ifPresent(artworks::add);
+            if (artwork.isEmpty() || !artwork.get().uses().ownToItem()) {
+                return artworks;
+            }
         }
+        return artworks;
+    }
+
+    private void place(Row row, Choice choice, Artwork artwork, Problems own) {
         GroupSurvey group = groups.computeIfAbsent(
                 choice.group(),
                 made -> new GroupSurvey(
@@ -85,9 +101,7 @@ final class Surveyor {
                 group,
                 job.order().place(row),
                 job.items().ofRow(row).get(0).number());
-        if (group.add(artwork)) {
-            rowsOfGroup.computeIfAbsent(group, made -> new ArrayList<>()).add(row.index());
-        } else {
+        if (!group.add(artwork)) {
             own.error(
                     job.order().place(row),
                     "its ink stands out of every usable pocket of the jig "

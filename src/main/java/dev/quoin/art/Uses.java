@@ -1,0 +1,14 @@
+package dev.quoin.art;
+
+import java.util.BitSet;
+
+/**
+ * What a template asked of a row to draw an item.
+ *
+ * @param columns those asked for, from 0
+ * @param ownToItem whether it asked for what differs between the copies of a row, such as a serial number; if not, all
+ *     copies look alike
+ */
+public record Uses(BitSet columns, boolean ownToItem) {
+    static final Uses NOTHING = new Uses(new BitSet(), false);
+}

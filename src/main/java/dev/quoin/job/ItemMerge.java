@@ -1,0 +1,84 @@
+package dev.quoin.job;
+
+import dev.quoin.art.Artwork;
+import dev.quoin.art.SameSize;
+import dev.quoin.art.SharedSizes;
+import dev.quoin.order.Item;
+import dev.quoin.order.Row;
+import dev.quoin.plate.LoadedItem;
+import dev.quoin.plate.Plate;
+import dev.quoin.plate.Seat;
+import dev.quoin.problem.Problems;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Merges items that the survey found right once more, now with the sizes that they share with others. */
+record ItemMerge(LoadedJob job, Sharing sharing) {
+    /** The items of a plate, loaded, in slot order. */
+    List<LoadedItem> load(Plate plate) throws IOException {
+        List<Artwork> artworks = merge(plate, sizes(plate));
+        List<LoadedItem> loaded = new ArrayList<>();
+        for (int i = 0; i < artworks.size(); i++) {
+            Seat seat = plate.seats().get(i);
+            loaded.add(LoadedItem.of(
+                    seat.item(),
+                    seat.placement(),
+                    artworks.get(i),
+                    plate.group().recipe()));
+        }
+        return loaded;
+    }
+
+    /** The sizes that items of a plate keep to. */
+    SharedSizes sizes(Plate plate) throws IOException {
+        if (!sharing.byPlate()) {
+            return sharing.ofOrder();
+        }
+        SharedSizes sizes = sharing.ofOrder().copy();
+        List<Artwork> artworks = merge(plate, sizes);
+        for (int i = 0; i < artworks.size(); i++) {
+            Item item = job.items().numbered(plate.seats().get(i).item());
+            sizes.take(choice(item.row()).template(), artworks.get(i), SameSize.PLATE);
+        }
+        return sizes;
+    }
+
+    /**
+     * An item's artwork.
+     *
+     * @throws IllegalStateException if it has errors now, which would mean that merging depends on something else
+     */
+    Artwork merge(Item item, SharedSizes sizes) throws IOException {
+        Problems none = new Problems();
+        Row row = item.row();
+        Choice choice = choice(row);
+        return choice.template()
+                .merge(item, job.order().place(row), choice.group().recipe(), sizes, none)
+                .orElseThrow(
+                        () -> new IllegalStateException("line " + row.line() + " was right before: " + none.sorted()));
+    }
+
+    /** What is chosen for a row. */
+    Choice choice(Row row) throws IOException {
+        return job.chooser()
+                .choose(row, new Problems())
+                .orElseThrow(() -> new IllegalStateException("line " + row.line() + " had a choice before"));
+    }
+
+    /** Copies of a row share their artwork, unless something on it is the item's own. */
+    private List<Artwork> merge(Plate plate, SharedSizes sizes) throws IOException {
+        List<Artwork> artworks = new ArrayList<>();
+        int lastRow = -1;
+        Artwork artwork = Artwork.EMPTY;
+        for (Seat seat : plate.seats()) {
+            Item item = job.items().numbered(seat.item());
+            if (item.row().index() != lastRow || artwork.uses().ownToItem()) {
+                artwork = merge(item, sizes);
+                lastRow = item.row().index();
+            }
+            artworks.add(artwork);
+        }
+        return artworks;
+    }
+}
