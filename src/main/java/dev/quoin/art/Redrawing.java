@@ -1,6 +1,7 @@
 package dev.quoin.art;
 
 import dev.quoin.drawing.Drawn;
+import dev.quoin.drawing.Element;
 import dev.quoin.drawing.SvgDrawing;
 import dev.quoin.drawing.VariableAttribute;
 import dev.quoin.problem.Problem;
@@ -46,8 +47,22 @@ final class Redrawing {
             values.add(value.get());
         }
         Redrawn redrawn = remembered.computeIfAbsent(values, this::redraw);
-        redrawn.problems().forEach(row.problems()::add);
+        redrawn.problems().forEach(problem -> tell(problem, values, row));
         return redrawn.pieces().isEmpty() ? List.of() : redrawn.pieces().get(index);
+    }
+
+    /** An error that quotes what a row's value makes of an attribute is the row's; others are the template's. */
+    private void tell(Problem problem, List<String> values, Merging row) {
+        for (int i = 0; i < values.size(); i++) {
+            Element element = drawing.variableAttributes().get(i).element();
+            if (problem.isError()
+                    && element.place().equals(problem.place())
+                    && problem.message().contains('"' + values.get(i) + '"')) {
+                row.error(sources.get(i), element, problem.message() + " (" + problem.place() + ")", problem.remedy());
+                return;
+            }
+        }
+        row.problems().add(problem);
     }
 
     private Redrawn redraw(List<String> values) {

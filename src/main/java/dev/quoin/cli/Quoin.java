@@ -33,7 +33,7 @@ public final class Quoin {
         return commandLine().execute(args);
     }
 
-    private CommandLine commandLine() {
+    CommandLine commandLine() {
         Console console = new Console(out, err, terminal);
         CommandLine root = new CommandLine(new Root());
         root.addSubcommand(JobArguments.addTo(new CommandLine(new PrepareCommand(console, workingFolder))));

@@ -6,15 +6,18 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** Reads the files of a job, each once, and remembers them so that the run can keep them as they were. */
 final class InputFiles {
     private final Map<Path, byte[]> read = new LinkedHashMap<>();
     private final Map<String, byte[]> named = new LinkedHashMap<>();
     private final Map<Path, String> names = new LinkedHashMap<>();
+    private final Set<String> jigs = new HashSet<>();
 
     /**
      * The bytes of a file, which the run keeps.
@@ -32,11 +35,12 @@ final class InputFiles {
             throw new NoSuchFileException(file.toString(), null, "there is no such " + what + "; check its name");
         }
         if (Files.isDirectory(path)) {
-            throw new NoSuchFileException(file.toString(), null, "a folder, where a " + what + " is expected");
+            throw new NoSuchFileException(
+                    file.toString(), null, "a folder stands where the " + what + " is expected; check its name");
         }
         byte[] bytes = Files.readAllBytes(path);
         read.put(path, bytes);
-        String name = free(path.getFileName().toString());
+        String name = free(path.getFileName().toString(), what);
         names.put(path, name);
         named.put(name, bytes);
         return bytes;
@@ -72,15 +76,23 @@ final class InputFiles {
         return names.getOrDefault(path, path.getFileName().toString());
     }
 
-    /** Two files of one name, from two folders, get a number. */
-    private String free(String name) {
-        int dot = name.lastIndexOf('.');
-        String stem = dot > 0 ? name.substring(0, dot) : name;
-        String extension = dot > 0 ? name.substring(dot) : "";
+    /** Two files of one name, from two folders, get a number; so do jigs that differ in their extension alone. */
+    private String free(String name, String what) {
+        String stem = stem(name);
+        String extension = name.substring(stem.length());
         String free = name;
-        for (int i = 2; named.containsKey(free); i++) {
+        boolean isJig = what.equals("jig");
+        for (int i = 2; named.containsKey(free) || isJig && jigs.contains(stem(free)); i++) {
             free = stem + "-" + i + extension;
         }
+        if (isJig) {
+            jigs.add(stem(free));
+        }
         return free;
+    }
+
+    private static String stem(String name) {
+        int dot = name.lastIndexOf('.');
+        return dot > 0 ? name.substring(0, dot) : name;
     }
 }

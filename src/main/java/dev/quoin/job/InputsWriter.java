@@ -6,6 +6,8 @@ import java.io.OutputStream;
 import java.io.Writer;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /** Keeps the inputs of a run as they were. */
 record InputsWriter(LoadedJob job, RunFolder folder) {
@@ -28,12 +30,23 @@ record InputsWriter(LoadedJob job, RunFolder folder) {
         }
     }
 
+    /** The folder of inputs that keeps the fonts of one of the job's font folders, counted from 0. */
+    static String fontFolder(int index) {
+        return index == 0 ? "fonts" : "fonts-" + (index + 1);
+    }
+
+    private static String fontFolders(JobSettings settings) {
+        return IntStream.range(0, settings.paths(JobKey.FONTS).size())
+                .mapToObj(InputsWriter::fontFolder)
+                .collect(Collectors.joining(","));
+    }
+
     private Optional<String> value(JobKey key) {
         JobSettings settings = job.settings();
         return switch (key) {
             case OUT, REPLACE -> Optional.empty();
             case SHOP -> settings.text(key).map(folderName -> "shop");
-            case FONTS -> settings.text(key).map(folderName -> "fonts");
+            case FONTS -> settings.text(key).map(given -> fontFolders(settings));
             case TEMPLATE, JIG -> settings.path(key).map(job.files()::nameOf);
             default -> settings.text(key);
         };

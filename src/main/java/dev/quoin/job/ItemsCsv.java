@@ -8,6 +8,8 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.Set;
 
 /** {@code items.csv}: a line for each item on a plate, by number, with the order's columns as they are. */
 final class ItemsCsv {
@@ -48,9 +50,19 @@ final class ItemsCsv {
 
     /** What the order's columns are called here. */
     static List<String> columns(List<String> headers) {
-        return headers.stream()
-                .map(name -> COLUMNS.contains(name) ? "order." + name : name)
-                .toList();
+        return headers.stream().map(name -> free(name, headers)).toList();
+    }
+
+    /** A column's name with {@code order.} before it, if it is one of ours; again, if that is a column too. */
+    private static String free(String name, List<String> all) {
+        Set<String> taken = all.stream().map(String::strip).collect(Collectors.toSet());
+        taken.remove(name.strip());
+        taken.addAll(COLUMNS);
+        String free = name;
+        while (taken.contains(free.strip())) {
+            free = "order." + free;
+        }
+        return free;
     }
 
     private List<String> row(Item item, Placement placement, ItemTimes times) throws IOException {

@@ -43,19 +43,21 @@ public record JobSettings(String name, Path order, Path folder, Path workingFold
                 .orElse(List.of());
     }
 
-    /** Whether a flag is set; any value but {@code true} and {@code false} is a problem. */
-    public boolean flag(JobKey key, Problems problems) {
-        return setting(key)
-                .map(setting -> {
-                    if (!setting.value().equals("true") && !setting.value().equals("false")) {
-                        problems.error(
-                                setting.place(),
-                                key.option() + ": '" + setting.value() + "' is neither true nor false",
-                                "write one of the two");
-                    }
-                    return setting.value().equals("true");
-                })
-                .orElse(false);
+    /** Whether a flag is set. */
+    public boolean flag(JobKey key) {
+        return text(key).map(value -> value.equals("true")).orElse(false);
+    }
+
+    /** Tells of each flag that is neither {@code true} nor {@code false}. */
+    void checkFlags(Problems problems) {
+        given.forEach((key, setting) -> {
+            if (key.kind() == JobKey.Kind.FLAG && !setting.value().matches("true|false|")) {
+                problems.error(
+                        setting.place(),
+                        key.option() + ": '" + setting.value() + "' is neither true nor false",
+                        "write one of the two");
+            }
+        });
     }
 
     /** Where a key was set, or would be. */

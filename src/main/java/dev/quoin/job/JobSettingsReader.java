@@ -4,7 +4,9 @@ import dev.quoin.problem.Place;
 import dev.quoin.problem.Problems;
 import dev.quoin.problem.Suggestion;
 import java.io.IOException;
+import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -42,13 +44,15 @@ public final class JobSettingsReader {
         }
         commandLine.forEach((key, value) ->
                 given.put(key, new Setting(value, Place.of("--" + key.option()), workingFolder)));
-        return isFolder
+        JobSettings settings = isFolder
                 ? new JobSettings(path.getFileName().toString(), path.resolve(ORDER), path, workingFolder, given)
                 : new JobSettings(withoutExtension(path), path, path.getParent(), workingFolder, given);
+        settings.checkFlags(problems);
+        return settings;
     }
 
     private static void readProperties(Path folder, Map<JobKey, Setting> given, Problems problems) throws IOException {
-        String text = Files.readString(folder.resolve(PROPERTIES), StandardCharsets.UTF_8);
+        String text = text(folder.resolve(PROPERTIES));
         List<String> lines =
                 (text.startsWith("\uFEFF") ? text.substring(1) : text).lines().toList();
         for (int i = 0; i < lines.size(); i++) {
@@ -56,6 +60,18 @@ public final class JobSettingsReader {
             if (!line.isEmpty() && !line.startsWith("#")) {
                 readLine(line, Place.of(PROPERTIES, i + 1), folder, given, problems);
             }
+        }
+    }
+
+    private static String text(Path file) throws IOException {
+        if (Files.isDirectory(file)) {
+            throw new FileSystemException(
+                    file.toString(), null, "a folder stands where the settings are expected; check its name");
+        }
+        try {
+            return Files.readString(file, StandardCharsets.UTF_8);
+        } catch (CharacterCodingException e) {
+            throw new FileSystemException(file.toString(), null, "not in UTF-8; save it as UTF-8");
         }
     }
 

@@ -3,6 +3,7 @@ package dev.quoin.job;
 import dev.quoin.problem.Problems;
 import dev.quoin.store.RunFolder;
 import java.io.IOException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Path;
 import java.util.Optional;
 
@@ -24,7 +25,7 @@ public final class Prepare {
      */
     public Outcome<RunSummary> run(Problems problems) throws IOException {
         Path out = settings.out();
-        boolean replace = settings.flag(JobKey.REPLACE, problems);
+        boolean replace = settings.flag(JobKey.REPLACE);
         RunFolder.checkFree(out, replace);
         Optional<LoadedJob> job = new JobLoader(settings, problems).load();
         if (job.isEmpty()) {
@@ -38,6 +39,15 @@ public final class Prepare {
             RunSummary summary = new RunWriter(job.get(), plan.get(), problems, folder, progress).write();
             folder.publish();
             return new Outcome<>(Optional.of(summary.at(out)), problems.sorted());
+        } catch (FileSystemException named) {
+            throw named;
+        } catch (IOException e) {
+            // A full disk does not say which file it was.
+            throw new FileSystemException(
+                    out.toString(),
+                    null,
+                    "the run could not be written (" + e.getMessage()
+                            + "), and nothing of it is left; make room, or choose another place with --out");
         }
     }
 }

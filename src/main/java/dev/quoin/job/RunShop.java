@@ -88,15 +88,15 @@ final class RunShop {
     }
 
     private Jig jig(String name) throws IOException {
-        Problems problems = new Problems();
         for (Map.Entry<String, byte[]> file : run.files(inputs).entrySet()) {
             if (file.getKey().equals(name + ".svg") || file.getKey().equals(name + ".csv")) {
-                return JigShelf.read(file.getKey(), file.getValue(), problems)
-                        .map(jig -> JobLoader.jigCentre(settings, problems)
-                                .map(jig::centredAt)
-                                .orElse(jig))
-                        .orElseThrow(() -> new IOException("the run's jig cannot be read: "
-                                + problems.sorted().get(0)));
+                // An order or a template may be called like it, and is no jig.
+                Optional<Jig> jig = JigShelf.read(file.getKey(), file.getValue(), new Problems());
+                if (jig.isPresent()) {
+                    return JobLoader.jigCentre(settings, new Problems())
+                            .map(jig.get()::centredAt)
+                            .orElse(jig.get());
+                }
             }
         }
         throw new FileNotFoundException("the run keeps no jig " + name);

@@ -40,7 +40,7 @@ final class RunWriter {
         this.progress = progress;
         this.merge = new ItemMerge(job, plan.sharing());
         this.timer = new PlateTimer(job.shop().machine());
-        this.splitSteps = job.settings().flag(JobKey.SPLIT_STEPS, problems);
+        this.splitSteps = job.settings().flag(JobKey.SPLIT_STEPS);
         this.totals = new RunTotals(job.shop().machine(), plan.spoilage());
         this.itemTimes = new ItemTimes(job.items().size());
     }

@@ -1,5 +1,6 @@
 package dev.quoin.job;
 
+import dev.quoin.geometry.Decimals;
 import dev.quoin.plate.Group;
 import dev.quoin.plate.Placement;
 import dev.quoin.plate.SlotState;
@@ -34,7 +35,8 @@ record SlotNotes(Group group, Map<Placement, SlotState> states) {
         problems.error(
                 Place.of(group.jig().name()),
                 "no usable slot holds every item of the group (" + group.describe() + ") within reach of the lens "
-                        + group.lens().name() + " (" + group.lens().reach().width() + " mm square)",
+                        + group.lens().name() + " ("
+                        + Decimals.mm(group.lens().reach().width()) + " mm square)",
                 "use a lens with a larger field, a smaller template or another jig");
     }
 

@@ -26,14 +26,19 @@ final class FontFolder {
     /** All faces, in the order of the files' names, so that no file system decides which of two wins. */
     static List<FontFace> faces(Path folder, Problems problems) throws IOException {
         List<FontFace> faces = new ArrayList<>();
+        for (Path file : files(folder)) {
+            faces.addAll(faces(file, Files.readAllBytes(file), problems));
+        }
+        return faces;
+    }
+
+    /** The font files, by name. */
+    static List<Path> files(Path folder) throws IOException {
         try (Stream<Path> files = Files.walk(folder, DEEPEST)) {
-            for (Path file : files.filter(FontFolder::isFont).sorted().toList()) {
-                faces.addAll(faces(file, Files.readAllBytes(file), problems));
-            }
+            return files.filter(FontFolder::isFont).sorted().toList();
         } catch (UncheckedIOException e) {
             throw e.getCause();
         }
-        return faces;
     }
 
     /** Opens a font from the bytes of its file. */

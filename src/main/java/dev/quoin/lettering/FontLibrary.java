@@ -59,6 +59,11 @@ public final class FontLibrary {
         return new FontLibrary(faces);
     }
 
+    /** The font files of a folder that {@link #open} would read, so that a run can keep them. */
+    public static List<Path> files(Path folder) throws IOException {
+        return FontFolder.files(folder);
+    }
+
     /** The names of all families, in alphabetical order. */
     public Collection<String> families() {
         return families.values().stream().map(faces -> faces.get(0).family()).toList();

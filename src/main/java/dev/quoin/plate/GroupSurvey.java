@@ -68,13 +68,13 @@ public final class GroupSurvey {
     /**
      * Takes an item of the group.
      *
-     * @return whether its ink lies inside at least one usable pocket; if not, the item is not counted
+     * @return whether its ink lies inside at least one usable pocket, if there is any; if not, the item is not counted
      */
     public boolean add(Artwork artwork) {
         List<Path> ink = artwork.ink(group.recipe());
         List<Path> holding =
                 pockets.keySet().stream().filter(pocket -> holds(pocket, ink)).toList();
-        if (holding.isEmpty()) {
+        if (holding.isEmpty() && !pockets.isEmpty()) {
             return false;
         }
         holdsAll.replaceAll((pocket, all) -> all && holding.contains(pocket));

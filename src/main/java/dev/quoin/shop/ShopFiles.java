@@ -4,6 +4,7 @@ import java.io.FileNotFoundException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -52,7 +53,7 @@ public record ShopFiles(String origin, Map<String, byte[]> files) {
      */
     public static ShopFiles of(Path folder) throws IOException {
         if (!Files.isDirectory(folder)) {
-            throw new FileNotFoundException(folder + " is no folder");
+            throw new NoSuchFileException(folder.toString(), null, "there is no such shop folder; check its name");
         }
         Map<String, byte[]> files = new LinkedHashMap<>();
         for (String name : NAMES) {

@@ -2,6 +2,7 @@ package dev.quoin.store;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -58,6 +59,17 @@ public final class ReprintFolder {
      */
     public void write(int number, Map<String, byte[]> contents) throws IOException {
         Files.createDirectories(run.resolve(NAME));
+        try {
+            writeAll(number, contents);
+        } catch (IOException e) {
+            for (String extension : contents.keySet()) {
+                Files.deleteIfExists(run.resolve(name(number, extension)));
+            }
+            throw e;
+        }
+    }
+
+    private void writeAll(int number, Map<String, byte[]> contents) throws IOException {
         SortedMap<String, String> hashes = new TreeMap<>();
         for (Map.Entry<String, byte[]> content : contents.entrySet()) {
             String name = name(number, content.getKey());
@@ -74,6 +86,12 @@ public final class ReprintFolder {
         try {
             Files.write(partial, content);
             Files.move(partial, file, StandardCopyOption.ATOMIC_MOVE);
+        } catch (FileSystemException named) {
+            throw named;
+        } catch (IOException e) {
+            // A full disk does not say which file it was.
+            throw new FileSystemException(
+                    file.toString(), null, "could not be written (" + e.getMessage() + "); make room and try again");
         } finally {
             Files.deleteIfExists(partial);
         }

@@ -5,6 +5,7 @@ import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
 import java.nio.file.DirectoryStream;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
@@ -44,12 +45,21 @@ final class Staging implements AutoCloseable {
             Path folder = target.resolveSibling(
                     prefix(target) + "partial-" + ProcessHandle.current().pid());
             Files.createDirectory(folder);
+            return new Staging(target, folder, made, lock(folder));
+        } catch (IOException e) {
+            removeMade(made);
+            throw e;
+        }
+    }
+
+    private static FileChannel lock(Path folder) throws IOException {
+        try {
             FileChannel channel =
                     FileChannel.open(folder.resolve(LOCK), StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
             channel.lock();
-            return new Staging(target, folder, made, channel);
+            return channel;
         } catch (IOException e) {
-            removeMade(made);
+            removeTree(folder);
             throw e;
         }
     }
@@ -129,6 +139,13 @@ final class Staging implements AutoCloseable {
         List<Path> missing = Stream.iterate(out.getParent(), path -> path != null, Path::getParent)
                 .takeWhile(path -> !Files.exists(path))
                 .toList();
+        Path existing = missing.isEmpty()
+                ? out.getParent()
+                : missing.get(missing.size() - 1).getParent();
+        if (!Files.isDirectory(existing)) {
+            throw new FileSystemException(
+                    existing.toString(), null, "a file, where a folder is to hold the run; choose another with --out");
+        }
         if (!missing.isEmpty()) {
             Files.createDirectories(missing.get(0));
         }

@@ -8,10 +8,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.quoin.problem.Place;
 import dev.quoin.problem.Problem;
 import dev.quoin.problem.Problems;
-import java.io.FileNotFoundException;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -311,7 +311,7 @@ class ShopReaderTest {
         assertEquals("bench", files.origin());
         assertEquals(Set.of("lenses.csv"), files.files().keySet());
         assertFalse(files.isBuiltIn());
-        assertThrows(FileNotFoundException.class, () -> ShopFiles.of(folder.resolve("none")));
+        assertThrows(NoSuchFileException.class, () -> ShopFiles.of(folder.resolve("none")));
     }
 
     private static List<String> problems(Map<String, String> texts) {
