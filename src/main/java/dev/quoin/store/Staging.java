@@ -121,7 +121,7 @@ final class Staging implements AutoCloseable {
     private static boolean isAbandoned(Path folder) {
         Path file = folder.resolve(LOCK);
         if (!Files.exists(file)) {
-            return false;
+            return isOfNoProgram(folder);
         }
         try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE);
                 FileLock held = channel.tryLock()) {
@@ -129,6 +129,18 @@ final class Staging implements AutoCloseable {
         } catch (IOException | OverlappingFileLockException inUse) {
             return false;
         }
+    }
+
+    /** A kill may come before the lock is made, or after it is taken away; then the number in the name tells. */
+    private static boolean isOfNoProgram(Path folder) {
+        String name = folder.getFileName().toString();
+        String pid = name.substring(name.lastIndexOf('-') + 1);
+        if (!pid.matches("\\d{1,18}")) {
+            return false;
+        }
+        long number = Long.parseLong(pid);
+        return number == ProcessHandle.current().pid()
+                || !ProcessHandle.of(number).map(ProcessHandle::isAlive).orElse(false);
     }
 
     private static String prefix(Path out) {

@@ -1,0 +1,61 @@
+package dev.quoin.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Given a command line that cannot be meant, then status 2, a line that says why, and where help is. */
+class WrongUsageTest {
+    @TempDir
+    Path folder;
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "prepare job --tempalte x.svg | quoin prepare: unknown options: '--tempalte', 'x.svg'",
+                "prepare                      | quoin prepare: missing required parameter: 'JOB'",
+                "prepare job --lens           | quoin prepare: missing required parameter for option '--lens' (NAME)",
+                "prepaer job                  | quoin: unmatched arguments from index 0: 'prepaer', 'job'",
+                "reprint runs/job             | quoin reprint: say which items: --item, --plate or --failed",
+                "reprint runs/job --item two  | quoin reprint: --item 'two' is no list of numbers such as 37,52-54",
+                "reprint runs/job --item 2-1  | quoin reprint: --item '2-1' is no list of numbers such as 37,52-54",
+                "reprint runs/job --item 1,2 --slot A1 | quoin reprint: --slot takes one --item at a time, and no --pack",
+            })
+    void endsWithStatus2(String line, String said) {
+        QuoinRun run = new JobFolder(folder).quoin(line.split(" +"));
+        assertEquals(said, run.err().get(0));
+        String command = said.substring(0, said.indexOf(':'));
+        assertEquals(
+                "'" + command + " --help' shows how it is used",
+                run.err().get(run.err().size() - 1));
+        assertEquals(2, run.status());
+        assertFalse(Files.exists(folder.resolve("runs")));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"--help", "prepare --help", "check --help", "reprint --help", "help prepare"})
+    void helpIsStatus0AndShowsAnExampleThatIsACommand(String line) {
+        QuoinRun run = new JobFolder(folder).quoin(line.split(" "));
+        assertEquals(0, run.status());
+        assertTrue(
+                run.out().stream().anyMatch(one -> one.contains("  quoin ")),
+                () -> "no example: " + String.join("\n", run.out()));
+        assertTrue(run.out().stream().allMatch(one -> one.length() <= 80), "a line is wider than a terminal");
+    }
+
+    @Test
+    void aJobThatIsNotThereIsStatus3() {
+        QuoinRun run = new JobFolder(folder).quoin("prepare", "jbo");
+        assertEquals(3, run.status());
+        assertEquals(java.util.List.of("jbo: there is no such job; give a job folder or an order CSV"), run.err());
+    }
+}
