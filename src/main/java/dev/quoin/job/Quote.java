@@ -64,7 +64,7 @@ public final class Quote {
         if (job.isEmpty()) {
             return Optional.empty();
         }
-        boolean skipBadRows = chosen.flag(JobKey.SKIP_BAD_ROWS, problems);
+        boolean skipBadRows = chosen.flag(JobKey.SKIP_BAD_ROWS);
         // Made for what it finds wrong in the settings; each lens has one of its own.
         new Layout(job.get(), problems);
         Survey survey = new Surveyor(job.get(), problems, progress).survey();
