@@ -25,21 +25,21 @@ public final class Suggestion {
                 .orElseGet(() -> known.isEmpty() ? "none is known" : "known: " + String.join(", ", known));
     }
 
-    /** Levenshtein's edit distance: the least number of letters put in, taken out or changed. */
+    /** The least number of letters put in, taken out, changed, or swapped with their neighbour (Damerau, 1964). */
     private static int distance(String a, String b) {
-        int[] previous = new int[b.length() + 1];
-        for (int j = 0; j <= b.length(); j++) {
-            previous[j] = j;
-        }
-        for (int i = 1; i <= a.length(); i++) {
-            int[] current = new int[b.length() + 1];
-            current[0] = i;
-            for (int j = 1; j <= b.length(); j++) {
-                int change = previous[j - 1] + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
-                current[j] = Math.min(change, Math.min(previous[j], current[j - 1]) + 1);
+        int[][] rows = new int[a.length() + 1][b.length() + 1];
+        for (int i = 0; i <= a.length(); i++) {
+            for (int j = 0; j <= b.length(); j++) {
+                rows[i][j] = i == 0 || j == 0 ? i + j : step(rows, a, b, i, j);
             }
-            previous = current;
         }
-        return previous[b.length()];
+        return rows[a.length()][b.length()];
+    }
+
+    private static int step(int[][] rows, String a, String b, int i, int j) {
+        int change = rows[i - 1][j - 1] + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
+        int least = Math.min(change, Math.min(rows[i - 1][j], rows[i][j - 1]) + 1);
+        boolean swapped = i > 1 && j > 1 && a.charAt(i - 1) == b.charAt(j - 2) && a.charAt(i - 2) == b.charAt(j - 1);
+        return swapped ? Math.min(least, rows[i - 2][j - 2] + 1) : least;
     }
 }
