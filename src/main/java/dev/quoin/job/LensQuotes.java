@@ -74,7 +74,7 @@ final class LensQuotes {
         }
         RunTotals totals = new RunTotals(machine, plan.spoilage());
         PlateTimer timer = new PlateTimer(machine);
-        PlateLoader loader = new PlateLoader(job);
+        ItemMerge loader = new ItemMerge(job, plan.sharing());
         for (Plate plate : plan.plates()) {
             progress.report("working out plates", plate.number(), plan.plates().size());
             totals.take(plate, List.of(), timer.time(plate.group().recipe(), loader.load(plate)));
