@@ -37,7 +37,7 @@ final class Edge {
         Geometry kept = inset == 0 ? area : BufferOp.bufferOp(area, -inset, rounding(inset, tolerance));
         List<Polyline> outline = new ArrayList<>();
         for (int i = 0; i < kept.getNumGeometries(); i++) {
-            if (kept.getGeometryN(i) instanceof Polygon polygon) {
+            if (kept.getGeometryN(i) instanceof Polygon polygon && !polygon.isEmpty()) {
                 addRings(polygon, outline);
             }
         }

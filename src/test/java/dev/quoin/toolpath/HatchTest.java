@@ -143,6 +143,12 @@ class HatchTest {
     }
 
     @Test
+    void anInsetThatSwallowsTheWholeAreaLeavesNothing() {
+        Mark mark = Given.engraved(Given.box(1, 1), FillRule.NON_ZERO);
+        assertTrue(trace(Given.edged(SPACING, 0.6, EdgePass.LAST), mark).isEmpty());
+    }
+
+    @Test
     void theEdgeIsFollowedOnceBeforeOrAfter() {
         Mark mark = Given.engraved(twoBoxes(), FillRule.NON_ZERO);
         BeamPath first = trace(Given.edged(SPACING, 0, EdgePass.FIRST), mark);
