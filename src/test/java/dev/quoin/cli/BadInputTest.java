@@ -24,7 +24,7 @@ class BadInputTest {
                 BadJob.of(
                         "a column missing that the template uses",
                         job -> job.order("Nmae", "Ada"),
-                        "tag.svg:3:1: '${name}' uses 'name', and the order has no such column; known: nmae"),
+                        "tag.svg:3:1: '${name}' uses 'name', and the order has no such column; did you mean 'nmae'?"),
                 BadJob.of(
                         "a template in per cent",
                         job -> job.file(
