@@ -42,6 +42,7 @@ public final class Quoin {
         root.addSubcommand(new CommandLine(new ReprintCommand(console, workingFolder)));
         root.addSubcommand(new CommandLine(new DoneCommand(console, workingFolder)));
         root.addSubcommand(new CommandLine(new StatusCommand(console, workingFolder)));
+        root.addSubcommand(new CommandLine(new ExtendCommand(console, workingFolder)));
         root.addSubcommand(new CommandLine(new VerifyCommand(console, workingFolder)));
         root.addSubcommand(new CommandLine.HelpCommand());
         root.setOut(out);

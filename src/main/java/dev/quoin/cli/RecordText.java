@@ -2,9 +2,12 @@ package dev.quoin.cli;
 
 import dev.quoin.geometry.Decimals;
 import dev.quoin.job.Done;
+import dev.quoin.job.Extend;
 import dev.quoin.job.Outcome;
+import dev.quoin.job.RunSummary;
 import dev.quoin.job.Status;
 import dev.quoin.verify.Proof;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -87,6 +90,26 @@ final class RecordText {
                 + ",\"toReprint\":" + report.toReprint()
                 + ",\"toMark\":" + report.toMark()
                 + ",\"secondsLeft\":" + Decimals.seconds(report.secondsLeft()) + "}";
+    }
+
+    static List<String> lines(Extend.Extension extension, Path workingFolder) {
+        RunSummary summary = extension.summary();
+        int last = extension.firstPlate() + summary.plates() - 1;
+        return List.of(
+                field("run", summary.name() + ", extended"),
+                field("plates", summary.plates() + " more: " + extension.firstPlate() + " to " + last),
+                field("items", summary.items() + " more"),
+                field("time", SummaryText.duration(summary.total())),
+                field("look first", SummaryText.relative(extension.sheet(), workingFolder)));
+    }
+
+    static String jsonOfExtension(Outcome<Extend.Extension> outcome) {
+        String added = outcome.result()
+                .map(one -> "\"section\":" + one.section() + ",\"firstPlate\":" + one.firstPlate() + ",\"plates\":"
+                        + one.summary().plates() + ",\"items\":"
+                        + one.summary().items() + ",")
+                .orElse("");
+        return "{" + added + SummaryText.json(outcome.problems()).substring(1);
     }
 
     private static String reasons(Status.Report report) {

@@ -166,7 +166,7 @@ final class SummaryText {
         return count == 1 ? "1 row" : count + " rows";
     }
 
-    private static String relative(Path path, Path workingFolder) {
+    static String relative(Path path, Path workingFolder) {
         return path.startsWith(workingFolder) ? workingFolder.relativize(path).toString() : path.toString();
     }
 }

@@ -14,10 +14,15 @@ import java.util.Set;
 
 /** Reads the files of a job, each once, and remembers them so that the run can keep them as they were. */
 final class InputFiles {
+    private final KeptFiles kept;
     private final Map<Path, byte[]> read = new LinkedHashMap<>();
     private final Map<String, byte[]> named = new LinkedHashMap<>();
     private final Map<Path, String> names = new LinkedHashMap<>();
     private final Set<String> jigs = new HashSet<>();
+
+    InputFiles(KeptFiles kept) {
+        this.kept = kept;
+    }
 
     /**
      * The bytes of a file, which the run keeps.
@@ -26,6 +31,12 @@ final class InputFiles {
      * @throws IOException if it cannot be read
      */
     byte[] read(Path file, String what) throws IOException {
+        kept.checkOne(file);
+        return readItself(kept.find(file), what);
+    }
+
+    /** The same, but never a file of its name that an earlier section of the run keeps. */
+    byte[] readItself(Path file, String what) throws IOException {
         Path path = file.toAbsolutePath().normalize();
         byte[] known = read.get(path);
         if (known != null) {
@@ -53,7 +64,7 @@ final class InputFiles {
      * @throws IOException if it cannot be read, or the job names it and it is not there
      */
     Optional<byte[]> find(Path file, String what, Optional<Place> namedAt, Problems problems) throws IOException {
-        if (namedAt.isPresent() && !Files.isRegularFile(file)) {
+        if (namedAt.isPresent() && !Files.isRegularFile(kept.find(file))) {
             problems.error(namedAt.get(), "there is no " + what + " '" + file.getFileName() + "'", "check its name");
             return Optional.empty();
         }
@@ -72,18 +83,16 @@ final class InputFiles {
 
     /** The name under which a file that was read is kept; its own if it was not read. */
     String nameOf(Path file) {
-        Path path = file.toAbsolutePath().normalize();
+        Path path = kept.find(file).toAbsolutePath().normalize();
         return names.getOrDefault(path, path.getFileName().toString());
     }
 
     /** Two files of one name, from two folders, get a number; so do jigs that differ in their extension alone. */
     private String free(String name, String what) {
-        String stem = stem(name);
-        String extension = name.substring(stem.length());
         String free = name;
         boolean isJig = what.equals("jig");
         for (int i = 2; named.containsKey(free) || isJig && jigs.contains(stem(free)); i++) {
-            free = stem + "-" + i + extension;
+            free = numbered(name, i);
         }
         if (isJig) {
             jigs.add(stem(free));
@@ -94,5 +103,11 @@ final class InputFiles {
     private static String stem(String name) {
         int dot = name.lastIndexOf('.');
         return dot > 0 ? name.substring(0, dot) : name;
+    }
+
+    /** {@code tag-2.svg}. */
+    static String numbered(String name, int number) {
+        String stem = stem(name);
+        return stem + "-" + number + name.substring(stem.length());
     }
 }

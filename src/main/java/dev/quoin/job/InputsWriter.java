@@ -1,5 +1,6 @@
 package dev.quoin.job;
 
+import dev.quoin.store.Run;
 import dev.quoin.store.RunFolder;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -15,7 +16,8 @@ record InputsWriter(LoadedJob job, RunFolder folder) {
 
     /** Writes the files, and the settings with their names, so that the folder can be read as a job again. */
     void write() throws IOException {
-        try (Writer out = folder.createText(FOLDER + JobSettingsReader.PROPERTIES)) {
+        String inputs = Run.numbered(FOLDER, job.section().number());
+        try (Writer out = folder.createText(inputs + JobSettingsReader.PROPERTIES)) {
             for (JobKey key : JobKey.values()) {
                 Optional<String> value = value(key);
                 if (value.isPresent()) {
@@ -24,7 +26,7 @@ record InputsWriter(LoadedJob job, RunFolder folder) {
             }
         }
         for (Map.Entry<String, byte[]> file : job.files().kept().entrySet()) {
-            try (OutputStream out = folder.create(FOLDER + file.getKey())) {
+            try (OutputStream out = folder.create(inputs + file.getKey())) {
                 out.write(file.getValue());
             }
         }

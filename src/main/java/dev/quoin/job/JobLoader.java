@@ -10,6 +10,7 @@ import dev.quoin.problem.Problems;
 import dev.quoin.shop.Shop;
 import dev.quoin.shop.ShopFiles;
 import dev.quoin.shop.ShopReader;
+import dev.quoin.table.Table;
 import dev.quoin.table.TableReader;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -24,11 +25,26 @@ import java.util.OptionalInt;
 final class JobLoader {
     private final JobSettings settings;
     private final Problems problems;
-    private final InputFiles files = new InputFiles();
+    private InputFiles files = new InputFiles(KeptFiles.NONE);
+    private Section section = Section.FIRST;
+    private Optional<Table> arranged = Optional.empty();
 
     JobLoader(JobSettings settings, Problems problems) {
         this.settings = settings;
         this.problems = problems;
+    }
+
+    /**
+     * Makes it read what a run is extended by.
+     *
+     * @param rows of the order, those of earlier sections first
+     * @param kept the files of the run
+     */
+    JobLoader extending(Section newSection, Table rows, KeptFiles kept) {
+        section = newSection;
+        arranged = Optional.of(rows);
+        files = new InputFiles(kept);
+        return this;
     }
 
     /**
@@ -59,7 +75,7 @@ final class JobLoader {
                 new TemplateShelf(files, compiler),
                 new JigShelf(files, centre),
                 problems);
-        return Optional.of(new LoadedJob(settings, order.get(), items, shop.get(), chooser, files));
+        return Optional.of(new LoadedJob(settings, order.get(), items, shop.get(), chooser, files, section));
     }
 
     /** Fonts of several folders are kept in one folder for each, since the first wins. */
@@ -75,9 +91,9 @@ final class JobLoader {
 
     private Optional<Order> order() throws IOException {
         Path file = settings.order();
-        byte[] bytes = files.read(file, "order");
+        byte[] bytes = files.readItself(file, "order");
         return TableReader.read(file.getFileName().toString(), bytes, separator(settings, problems), problems)
-                .flatMap(table -> Order.of(table, problems));
+                .flatMap(table -> Order.of(arranged.orElse(table), problems));
     }
 
     private Optional<Shop> shop() throws IOException {

@@ -69,7 +69,7 @@ final class Layout {
             fillings.lookUpSlots(
                     groups.stream().map(group -> group.group().jig()).toList());
         }
-        Planner planner = new Planner();
+        Planner planner = new Planner(job.section().platesBefore());
         Map<Group, Map<Placement, SlotState>> slots = new LinkedHashMap<>();
         for (GroupSurvey group : groups) {
             Map<Placement, SlotState> states = filling.states(group.slots());

@@ -4,5 +4,16 @@ import dev.quoin.order.Items;
 import dev.quoin.order.Order;
 import dev.quoin.shop.Shop;
 
-/** A job with all its files read; templates and jigs are read when a row chooses them. */
-record LoadedJob(JobSettings settings, Order order, Items items, Shop shop, Chooser chooser, InputFiles files) {}
+/**
+ * A job with all its files read; templates and jigs are read when a row chooses them.
+ *
+ * @param section which part of a run is prepared from it
+ */
+record LoadedJob(
+        JobSettings settings,
+        Order order,
+        Items items,
+        Shop shop,
+        Chooser chooser,
+        InputFiles files,
+        Section section) {}

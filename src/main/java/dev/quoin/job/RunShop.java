@@ -61,6 +61,11 @@ final class RunShop {
         return shop.machine();
     }
 
+    /** Whether the run was prepared with this slot left empty. */
+    boolean isSkipped(String slot) {
+        return settings.list(JobKey.SKIP_SLOTS).contains(slot);
+    }
+
     Lens lens(String name) throws IOException {
         return named("lens", name, shop.lenses());
     }

@@ -10,6 +10,7 @@ import dev.quoin.plate.PlateTime;
 import dev.quoin.plate.PlateTimer;
 import dev.quoin.problem.Problems;
 import dev.quoin.shop.Step;
+import dev.quoin.store.Run;
 import dev.quoin.store.RunFolder;
 import dev.quoin.store.Spool;
 import java.io.IOException;
@@ -53,7 +54,10 @@ final class RunWriter {
         PackingList packing = new PackingList(job, problems);
         try (Spool blocks = folder.spool()) {
             for (Plate plate : plan.plates()) {
-                progress.report("writing plates", plate.number(), plan.plates().size());
+                progress.report(
+                        "writing plates",
+                        plate.number() - job.section().platesBefore(),
+                        plan.plates().size());
                 List<LoadedItem> items = merge.load(plate);
                 PlateTime time = timer.time(plate.group().recipe(), items);
                 List<String> files = write(plate, items);
@@ -64,7 +68,7 @@ final class RunWriter {
                 packing.take(view);
                 sheet.plate(blocks.writer(), view);
             }
-            try (Writer out = folder.createText("run-sheet.html")) {
+            try (Writer out = folder.createText(numbered("run-sheet.html"))) {
                 sheet.head(out, views.head(totals, problems));
                 blocks.copyTo(out);
                 sheet.foot(out, new SheetFoot(packing.parcels()));
@@ -75,29 +79,34 @@ final class RunWriter {
         return totals.summary(job.settings().name(), Path.of(""), plan.leftOut().size());
     }
 
+    private String numbered(String name) {
+        return Run.numbered(name, job.section().number());
+    }
+
     private void writeTables(PlatesCsv plates) throws IOException {
-        try (Writer out = folder.createText("plates.csv")) {
+        try (Writer out = folder.createText(numbered("plates.csv"))) {
             plates.write(out);
         }
-        try (Writer out = folder.createText("items.csv")) {
+        try (Writer out = folder.createText(numbered("items.csv"))) {
             new ItemsCsv(job, merge).write(out, itemTimes);
         }
-        try (Writer out = folder.createText("problems.csv")) {
+        try (Writer out = folder.createText(numbered("problems.csv"))) {
             ProblemsCsv.write(out, problems.sorted());
         }
     }
 
     private List<String> write(Plate plate, List<LoadedItem> items) throws IOException {
         PlateSvg svg = new PlateSvg(plate.group().lens().field());
+        int last = job.section().platesBefore() + plan.plates().size();
         List<String> names = new ArrayList<>();
         if (!splitSteps) {
-            String name = FileNames.plate(plate.number(), plan.plates().size()) + ".svg";
+            String name = FileNames.plate(plate.number(), last) + ".svg";
             write(name, svg, plate.group().recipe().steps(), items);
             names.add(name);
             return names;
         }
         for (Step step : plate.group().recipe().steps()) {
-            String name = FileNames.plate(plate.number(), plan.plates().size()) + "-" + step.id() + ".svg";
+            String name = FileNames.plate(plate.number(), last) + "-" + step.id() + ".svg";
             write(name, svg, List.of(step), items);
             names.add(name);
         }

@@ -32,7 +32,8 @@ final class Seating {
         this.sample = sample;
         this.pieces = pieces;
         this.slots = sample.placements().values().stream()
-                .filter(placement -> placement.slot().usable())
+                .filter(placement -> placement.slot().usable()
+                        && !sample.shop().isSkipped(placement.slot().id()))
                 .toList();
         this.holds = new boolean[pieces.size()][slots.size()];
         for (int piece = 0; piece < pieces.size(); piece++) {

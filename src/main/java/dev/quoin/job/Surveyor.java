@@ -43,6 +43,9 @@ final class Surveyor {
         List<Row> rows = new WorkingOrder(job, problems).rows();
         int done = 0;
         for (Row row : rows) {
+            if (row.index() < job.section().firstRow()) {
+                continue;
+            }
             progress.report("checking", ++done, rows.size());
             boolean bad = badLines.get(row.line());
             if (!bad && !job.items().ofRow(row).isEmpty()) {

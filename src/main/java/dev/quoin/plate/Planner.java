@@ -6,6 +6,16 @@ import java.util.List;
 /** Lays items into slots, and numbers the plates. */
 public final class Planner {
     private final List<Plate> plates = new ArrayList<>();
+    private final int before;
+
+    /**
+     * No plates yet.
+     *
+     * @param before how many plates the run has already
+     */
+    public Planner(int before) {
+        this.before = before;
+    }
 
     /**
      * Adds the plates of one group, numbered on from the last.
@@ -22,7 +32,7 @@ public final class Planner {
                 throw new IllegalArgumentException(load.size() + " items for " + slots.size() + " slots");
             }
             if (!load.isEmpty()) {
-                plates.add(new Plate(plates.size() + 1, group, seats(load, slots)));
+                plates.add(new Plate(before + plates.size() + 1, group, seats(load, slots)));
             }
         }
     }

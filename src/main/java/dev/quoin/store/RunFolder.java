@@ -9,6 +9,7 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.Map;
 import java.util.TreeMap;
 
@@ -19,11 +20,13 @@ import java.util.TreeMap;
 public final class RunFolder implements AutoCloseable {
     public static final String MANIFEST = "manifest.csv";
 
-    private final Staging staging;
+    private final StagingArea staging;
+    private final String manifest;
     private final Map<String, String> hashes = new TreeMap<>();
 
-    private RunFolder(Staging staging) {
+    private RunFolder(StagingArea staging, String manifest) {
         this.staging = staging;
+        this.manifest = manifest;
     }
 
     /**
@@ -35,7 +38,28 @@ public final class RunFolder implements AutoCloseable {
      */
     public static RunFolder begin(Path out, boolean replace) throws IOException {
         checkFree(out, replace);
-        return new RunFolder(Staging.beside(out));
+        return new RunFolder(Staging.beside(out), MANIFEST);
+    }
+
+    /**
+     * Begins an extension of a run, under the lock of its record. Its files appear when it is published, each of them new,
+     * and count once its manifest stands.
+     *
+     * @param section its number, from 2
+     */
+    public static RunFolder extend(Path run, int section) throws IOException {
+        String manifest = Run.numbered(MANIFEST, section);
+        return new RunFolder(ExtensionStaging.in(run, manifest), manifest);
+    }
+
+    /** Whether an extension is being written, or a kill left one. */
+    public static boolean isBeingExtended(Path run) {
+        return Files.isDirectory(run.resolve(ExtensionStaging.NAME));
+    }
+
+    /** Ends, or sweeps away, what a kill left of an extension; under the lock of the run's record. */
+    public static void endExtension(Path run) throws IOException {
+        ExtensionStaging.recover(run);
     }
 
     /** Whether a run could be written to {@code out}; see {@link #begin}. */
@@ -88,7 +112,10 @@ public final class RunFolder implements AutoCloseable {
 
     /** Writes the manifest and puts the folder in its place. */
     public void publish() throws IOException {
-        Files.writeString(staging.folder().resolve(MANIFEST), Manifest.text(hashes));
+        Path whole = staging.folder().resolve(manifest);
+        Path partial = staging.folder().resolve(".manifest.partial");
+        Files.writeString(partial, Manifest.text(hashes));
+        Files.move(partial, whole, StandardCopyOption.ATOMIC_MOVE);
         staging.publish();
     }
 

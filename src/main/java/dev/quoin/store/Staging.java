@@ -19,7 +19,7 @@ import java.util.stream.Stream;
  * A hidden folder beside the run folder to be, in which the run is written until it is whole. A lock in it shows that its
  * program still works; one without (left by a kill) is swept away by the next run of the same name.
  */
-final class Staging implements AutoCloseable {
+final class Staging implements StagingArea {
     private static final String LOCK = ".lock";
 
     private final Path out;
@@ -64,12 +64,14 @@ final class Staging implements AutoCloseable {
         }
     }
 
-    Path folder() {
+    @Override
+    public Path folder() {
         return folder;
     }
 
     /** Puts the finished folder in its place, in one move; what stood there before goes. */
-    void publish() throws IOException {
+    @Override
+    public void publish() throws IOException {
         lock.close();
         Files.delete(folder.resolve(LOCK));
         Path old = out.resolveSibling(prefix(out) + "replaced");
@@ -174,7 +176,7 @@ final class Staging implements AutoCloseable {
         }
     }
 
-    private static void removeTree(Path folder) throws IOException {
+    static void removeTree(Path folder) throws IOException {
         if (!Files.exists(folder, LinkOption.NOFOLLOW_LINKS)) {
             return;
         }

@@ -13,10 +13,19 @@ public final class Table {
     private final List<TableRow> rows;
 
     Table(String file, List<String> headers, int headerLine, CellStore cells) {
+        this(file, headers, headerLine, new Rows(cells));
+    }
+
+    private Table(String file, List<String> headers, int headerLine, List<TableRow> rows) {
         this.file = file;
         this.headers = List.copyOf(headers);
         this.headerLine = headerLine;
-        this.rows = new Rows(cells);
+        this.rows = rows;
+    }
+
+    /** A table of the same columns with other rows, each with as many cells. */
+    public Table withRows(List<TableRow> newRows) {
+        return new Table(file, headers, headerLine, List.copyOf(newRows));
     }
 
     /** The file's name, as the user knows it. */

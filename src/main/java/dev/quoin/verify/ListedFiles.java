@@ -5,6 +5,7 @@ import dev.quoin.problem.Problems;
 import dev.quoin.store.Manifest;
 import dev.quoin.store.ReprintFolder;
 import dev.quoin.store.Run;
+import dev.quoin.store.RunFolder;
 import dev.quoin.store.RunLog;
 import java.io.IOException;
 import java.io.InputStream;
@@ -102,7 +103,10 @@ public final class ListedFiles {
         }
     }
 
-    private static String remedyOfUnlisted(String file) {
+    private String remedyOfUnlisted(String file) {
+        if (RunFolder.isBeingExtended(folder)) {
+            return "an extension was cut off: give the same quoin extend again";
+        }
         return file.startsWith(ReprintFolder.NAME + "/")
                 ? "a program was ended before the reprint was whole, so delete it and make it again"
                 : "move it out of the run folder";
