@@ -34,6 +34,7 @@ final class QuoteText {
                 .lines()
                 .forEach(line -> line.refusal()
                         .ifPresent(why -> lines.add("not " + line.lens() + " on " + line.jig() + ": " + why)));
+        quotation.unfit().forEach((jig, why) -> lines.add("not on " + jig + ": " + why));
         lines.add(quotation
                 .choice()
                 .map(line -> "take " + line.lens() + " on " + line.jig() + ": " + quotation.reason())
@@ -96,6 +97,9 @@ final class QuoteText {
                 + ",\"blanks\":" + SummaryText.counts(quotation.blanks())
                 + ",\"lines\":"
                 + quotation.lines().stream().map(QuoteText::json).collect(Collectors.joining(",", "[", "]"))
+                + quotation.unfit().entrySet().stream()
+                        .map(entry -> SummaryText.quote(entry.getKey()) + ":" + SummaryText.quote(entry.getValue()))
+                        .collect(Collectors.joining(",", ",\"unfit\":{", "}"))
                 + ",\"take\":"
                 + quotation
                         .choice()

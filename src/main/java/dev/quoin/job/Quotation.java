@@ -12,8 +12,10 @@ import java.util.Optional;
  * @param items on the plates
  * @param blanks how many of each are needed, by name
  * @param lines jig by jig, the smallest field first
+ * @param unfit other jigs that cannot take the items, and why
  */
-public record Quotation(String job, int items, Map<String, Integer> blanks, List<QuoteLine> lines) {
+public record Quotation(
+        String job, int items, Map<String, Integer> blanks, List<QuoteLine> lines, Map<String, String> unfit) {
     public Quotation {
         lines = List.copyOf(lines);
     }

@@ -8,6 +8,7 @@ import dev.quoin.shop.Lens;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -42,20 +43,27 @@ public final class Quote {
             return new Outcome<>(Optional.empty(), problems.sorted());
         }
         List<QuoteLine> lines = new ArrayList<>(lines(quotes.get()));
-        boolean isComplete = true;
+        Map<String, String> unfit = new LinkedHashMap<>();
         for (String jig : otherJigs) {
             Problems ofJig = new Problems();
             Optional<LensQuotes> other = open(on(jig, own), ofJig);
             if (other.isPresent()) {
                 lines.addAll(lines(other.get()));
             } else {
-                isComplete = false;
-                ofJig.sorted().stream().filter(Problem::isError).forEach(problems::add);
+                unfit.put(jig, firstError(ofJig));
             }
         }
         Quotation quotation = new Quotation(
-                settings.name(), quotes.get().items(), quotes.get().blanks(), lines);
-        return new Outcome<>(isComplete ? Optional.of(quotation) : Optional.empty(), problems.sorted());
+                settings.name(), quotes.get().items(), quotes.get().blanks(), lines, unfit);
+        return new Outcome<>(Optional.of(quotation), problems.sorted());
+    }
+
+    private static String firstError(Problems problems) {
+        return problems.sorted().stream()
+                .filter(Problem::isError)
+                .findFirst()
+                .map(problem -> problem.place() + ": " + problem.message())
+                .orElse("");
     }
 
     /** The job as it could be worked; nothing where errors stand in the way. */

@@ -92,6 +92,18 @@ class QuoteTest {
     }
 
     @Test
+    void anotherJigThatCannotTakeTheItemsIsSaidToBeUnfit() throws IOException {
+        job.file("tiny.csv", HEADER + "A,0,0,1,1\n");
+        Quotation quotation = quote("tiny.csv").result().orElseThrow();
+        assertEquals(2, quotation.lines().size());
+        assertEquals(
+                Map.of(
+                        "tiny.csv",
+                        "order.csv:2: its ink stands out of every usable pocket of the jig tiny (template template.svg)"),
+                quotation.unfit());
+    }
+
+    @Test
     void aJigOutOfReachOfALensIsRefusedThroughIt() throws IOException {
         job.file("tray.csv", HEADER + "A,-80,0,10,10\nB,80,0,10,10\n");
         Quotation quotation = quote().result().orElseThrow();
