@@ -15,6 +15,7 @@ final class JobArguments {
     /** Gives a command the options of a job. */
     static CommandLine addTo(CommandLine command) {
         CommandSpec spec = command.getCommandSpec();
+        spec.usageMessage().abbreviateSynopsis(true);
         for (JobKey key : JobKey.values()) {
             spec.addOption(option(key));
         }
