@@ -16,13 +16,15 @@ import java.util.Locale;
 /**
  * A plate as SVG: groups and paths only, one path a mark, no transforms, curves kept. Its page is the field, the page's
  * centre the field's centre. Areas of fill steps are painted by fill, paths of follow steps by stroke, each step in its
- * own colour.
+ * own colour. In a hatched run the lines that fill an area stand in its place: a path for each pass, its pieces in the order
+ * of travel.
  */
 public final class PlateSvg {
     /** The stroke of followed paths, mm: thin, and visible at any zoom. */
     private static final String LINE = "0.05";
 
     private final double field;
+    private final boolean hatched;
 
     /**
      * Plates for a field.
@@ -30,7 +32,18 @@ public final class PlateSvg {
      * @param field its side, mm
      */
     public PlateSvg(double field) {
+        this(field, false);
+    }
+
+    /**
+     * Plates of either kind.
+     *
+     * @param field its side, mm
+     * @param hatched whether the marks of fill steps are the lines of a hatch, a path a pass, and not areas
+     */
+    public PlateSvg(double field, boolean hatched) {
         this.field = field;
+        this.hatched = hatched;
     }
 
     /** Writes a plate, or some steps of one. */
@@ -57,9 +70,9 @@ public final class PlateSvg {
         svg.endGroup();
     }
 
-    private static void write(SvgWriter svg, Step step, Mark mark, Affine toPage) throws IOException {
+    private void write(SvgWriter svg, Step step, Mark mark, Affine toPage) throws IOException {
         String colour = StepColour.of(step.number()).hex();
-        if (step.method() == Method.FOLLOW) {
+        if (hatched || step.method() == Method.FOLLOW) {
             svg.path(mark.path(), toPage, "fill", "none", "stroke", colour, "stroke-width", LINE);
         } else if (mark.area().rule() == FillRule.EVEN_ODD) {
             svg.path(mark.area().outline(), toPage, "fill", colour, "fill-rule", "evenodd");

@@ -23,6 +23,12 @@ public final class Decimals {
         return new String(bytes, 0, put(bytes, 0, value, places), java.nio.charset.StandardCharsets.US_ASCII);
     }
 
+    /** The number rounded to so many significant digits (1 to 6), as far as six decimals and whole numbers allow. */
+    public static String significant(double value, int digits) {
+        int before = value == 0 ? 1 : (int) Math.floor(Math.log10(Math.abs(value))) + 1;
+        return text(value, Math.max(0, Math.min(6, digits - before)));
+    }
+
     /** A coordinate, mm. */
     public static String mm(double value) {
         return text(value, COORDINATE);

@@ -1,8 +1,13 @@
 package dev.quoin.job;
 
+import dev.quoin.optics.RecipeCheck;
+import dev.quoin.plate.Group;
 import dev.quoin.problem.Problems;
 import java.io.IOException;
+import java.util.HashSet;
+import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** Finds everything that is wrong with a job, and writes nothing. */
 public final class Check {
@@ -22,8 +27,19 @@ public final class Check {
     public Outcome<Boolean> run(Problems problems) throws IOException {
         Optional<LoadedJob> job = new JobLoader(settings, problems).load();
         if (job.isPresent()) {
-            new Planning(job.get(), problems, progress).plan();
+            Optional<Plan> plan = new Planning(job.get(), problems, progress).plan();
+            plan.ifPresent(one -> tellFigures(job.get(), one, problems));
         }
         return new Outcome<>(Optional.of(!problems.hasErrors()), problems.sorted());
+    }
+
+    /** What each recipe does to the surface through each lens that it is used with. */
+    private static void tellFigures(LoadedJob job, Plan plan, Problems problems) {
+        Set<List<String>> told = new HashSet<>();
+        for (Group group : plan.slots().keySet()) {
+            if (told.add(List.of(group.recipe().name(), group.lens().name()))) {
+                new RecipeCheck(job.shop().machine(), group.lens(), problems).figures(group.recipe());
+            }
+        }
     }
 }

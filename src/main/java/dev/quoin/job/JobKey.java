@@ -22,6 +22,7 @@ public enum JobKey {
     REPLACE("replace", Kind.FLAG, "", "Replace a run that stands there, if no work on it is recorded."),
     SKIP_BAD_ROWS("skip-bad-rows", Kind.FLAG, "", "Leave out rows with errors, prepare the rest, and say so."),
     SPLIT_STEPS("split-steps", Kind.FLAG, "", "Write a plate file for each step."),
+    HATCHED("hatched", Kind.FLAG, "", "Write the lines that fill each area, for software that fills none."),
     LOCALE("locale", Kind.TEXT, "TAG", "The language for dates and numbers, such as de-AT; if not given, none."),
     DATE_FORMAT(
             "date-format",

@@ -2,12 +2,19 @@ package dev.quoin.job;
 
 import dev.quoin.optics.RecipeCheck;
 import dev.quoin.plate.Group;
+import dev.quoin.plate.GroupSurvey;
 import dev.quoin.problem.Place;
 import dev.quoin.problem.Problems;
+import dev.quoin.shop.Step;
+import dev.quoin.toolpath.Thickness;
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 
 /** From a loaded job to its plates: all that preparing and checking have in common. */
@@ -34,6 +41,7 @@ final class Planning {
         Plan plan = layout.plan(chosen);
         checkRecipes(plan);
         new SharedSizeCheck(job, plan, problems).check();
+        checkDetails(chosen);
         return isSpoilt(plan, skipBadRows) ? Optional.empty() : Optional.of(plan);
     }
 
@@ -45,6 +53,33 @@ final class Planning {
                 new RecipeCheck(job.shop().machine(), group.lens(), problems)
                         .check(group.recipe(), job.shop().lenses());
             }
+        }
+    }
+
+    /** The finest detail of each fill step on each lens, against the spot and the step's inset. */
+    private void checkDetails(Survey survey) {
+        Map<List<String>, List<GroupSurvey>> alike = new LinkedHashMap<>();
+        for (GroupSurvey group : survey.groups()) {
+            List<String> key =
+                    List.of(group.group().recipe().name(), group.group().lens().name());
+            alike.computeIfAbsent(key, made -> new ArrayList<>()).add(group);
+        }
+        alike.values().forEach(this::checkDetails);
+    }
+
+    private void checkDetails(List<GroupSurvey> groups) {
+        Group group = groups.get(0).group();
+        RecipeCheck check = new RecipeCheck(job.shop().machine(), group.lens(), problems);
+        for (Step step : group.recipe().steps()) {
+            double enough = Math.max(check.spot(), 2 * step.inset() + Thickness.ACCURACY);
+            groups.stream()
+                    .map(survey -> survey.finestDetail(step, enough))
+                    .flatMapToDouble(OptionalDouble::stream)
+                    .min()
+                    .ifPresent(smallest -> {
+                        check.detail(group.recipe(), step, smallest);
+                        check.inset(group.recipe(), step, smallest);
+                    });
         }
     }
 

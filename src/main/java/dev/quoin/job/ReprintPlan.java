@@ -1,5 +1,6 @@
 package dev.quoin.job;
 
+import dev.quoin.geometry.Decimals;
 import dev.quoin.plate.LoadedItem;
 import dev.quoin.plate.Placement;
 import dev.quoin.plate.SlotCheck;
@@ -18,6 +19,9 @@ import java.util.TreeMap;
 
 /** Lays out a reprint: which items share a loading of the jig, in which slots, and which of their steps are repeated. */
 final class ReprintPlan {
+    /** Smaller turns are the rounding of numbers, degrees. */
+    private static final double LEAST_TURN = 1e-6;
+
     private final ReprintRequest request;
     private final PlateShelf shelf;
     private final GroupKeys keys;
@@ -66,6 +70,18 @@ final class ReprintPlan {
         return name.equals(step.process()) || name.equals(Integer.toString(step.number()));
     }
 
+    /** Lines that fill were laid in the field: in a slot that is turned otherwise, they turn with the item. */
+    private void tellTurned(ReprintedPlate plate, Placement target) {
+        double turned = target.rotation() - plate.items().get(0).placement().rotation();
+        if (plate.shop().hatched() && Math.abs(turned) > LEAST_TURN) {
+            problems.warning(
+                    Place.of(plate.jig()),
+                    "the lines that fill the item turn with it by " + Decimals.text(turned, 1)
+                            + " degrees in slot '" + target.slot().id() + "'",
+                    "choose a slot that lies like its own if their direction matters");
+        }
+    }
+
     /** The plate with its one item in the slot that the user asks for. */
     private ReprintedPlate moved(ReprintedPlate plate) {
         String slot = request.slot().orElseThrow();
@@ -84,6 +100,7 @@ final class ReprintPlan {
                     "the slot '" + slot + "' cannot take the item: it is not usable, too small or out of reach",
                     "choose another slot");
         }
+        tellTurned(plate, target.get());
         return plate.holding(List.of(item), plate.rows());
     }
 

@@ -70,6 +70,7 @@ record ReprintViews(String run, String reason) {
                 plate.jig(),
                 1,
                 plate.items().size(),
+                List.of(),
                 List.of());
     }
 

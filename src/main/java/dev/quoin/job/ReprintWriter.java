@@ -16,7 +16,7 @@ import java.util.Map;
 /** Writes a reprint: its plate file, its table, its sheet. */
 record ReprintWriter(String run, String reason, ReprintFolder folder) {
     Reprint.Written write(int number, ReprintedPlate plate) throws IOException {
-        PlateTime time = new PlateTimer(plate.shop().machine()).time(plate.repeated(), plate.items());
+        PlateTime time = new PlateTimer(plate.shop().machine(), plate.shop().hatched()).time(plate.repeated(), plate.items());
         Map<String, byte[]> contents = new LinkedHashMap<>();
         contents.put("svg", svg(plate));
         contents.put("csv", table(plate, time));
@@ -33,7 +33,7 @@ record ReprintWriter(String run, String reason, ReprintFolder folder) {
 
     private static byte[] svg(ReprintedPlate plate) throws IOException {
         ByteArrayOutputStream svg = new ByteArrayOutputStream();
-        new PlateSvg(plate.lens().field()).write(svg, plate.steps(), plate.items());
+        new PlateSvg(plate.lens().field(), plate.shop().hatched()).write(svg, plate.steps(), plate.items());
         return svg.toByteArray();
     }
 

@@ -57,6 +57,11 @@ final class RunShop {
         return new JobSettingsReader(folder).read(folder.toString(), Map.of(), new Problems());
     }
 
+    /** Whether the plate files hold the lines that fill areas, and not the areas. */
+    boolean hatched() {
+        return settings.flag(JobKey.HATCHED);
+    }
+
     Machine machine() {
         return shop.machine();
     }

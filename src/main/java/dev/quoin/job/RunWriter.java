@@ -8,7 +8,9 @@ import dev.quoin.plate.LoadedItem;
 import dev.quoin.plate.Plate;
 import dev.quoin.plate.PlateTime;
 import dev.quoin.plate.PlateTimer;
+import dev.quoin.plate.TimedPlate;
 import dev.quoin.problem.Problems;
+import dev.quoin.shop.Recipe;
 import dev.quoin.shop.Step;
 import dev.quoin.store.Run;
 import dev.quoin.store.RunFolder;
@@ -30,6 +32,7 @@ final class RunWriter {
     private final ItemMerge merge;
     private final PlateTimer timer;
     private final boolean splitSteps;
+    private final boolean hatched;
     private final RunTotals totals;
     private final ItemTimes itemTimes;
 
@@ -42,6 +45,7 @@ final class RunWriter {
         this.merge = new ItemMerge(job, plan.sharing());
         this.timer = new PlateTimer(job.shop().machine());
         this.splitSteps = job.settings().flag(JobKey.SPLIT_STEPS);
+        this.hatched = job.settings().flag(JobKey.HATCHED);
         this.totals = new RunTotals(job.shop().machine(), plan.spoilage());
         this.itemTimes = new ItemTimes(job.items().size());
     }
@@ -52,6 +56,7 @@ final class RunWriter {
         SheetViews views = new SheetViews(job, plan);
         PlatesCsv plates = new PlatesCsv();
         PackingList packing = new PackingList(job, problems);
+        MissedMarks missed = new MissedMarks();
         try (Spool blocks = folder.spool()) {
             for (Plate plate : plan.plates()) {
                 progress.report(
@@ -59,8 +64,10 @@ final class RunWriter {
                         plate.number() - job.section().platesBefore(),
                         plan.plates().size());
                 List<LoadedItem> items = merge.load(plate);
-                PlateTime time = timer.time(plate.group().recipe(), items);
-                List<String> files = write(plate, items);
+                TimedPlate timed = time(plate, items);
+                PlateTime time = timed.time();
+                missed.take(plate.group().recipe(), time.steps());
+                List<String> files = write(plate, timed.items());
                 itemTimes.take(plate, time);
                 totals.take(plate, files, time);
                 plates.take(plate, files, time);
@@ -68,6 +75,7 @@ final class RunWriter {
                 packing.take(view);
                 sheet.plate(blocks.writer(), view);
             }
+            missed.tell(problems);
             try (Writer out = folder.createText(numbered("run-sheet.html"))) {
                 sheet.head(out, views.head(totals, problems));
                 blocks.copyTo(out);
@@ -83,6 +91,11 @@ final class RunWriter {
         return Run.numbered(name, job.section().number());
     }
 
+    private TimedPlate time(Plate plate, List<LoadedItem> items) {
+        Recipe recipe = plate.group().recipe();
+        return hatched ? timer.hatch(recipe, items) : new TimedPlate(timer.time(recipe, items), items);
+    }
+
     private void writeTables(PlatesCsv plates) throws IOException {
         try (Writer out = folder.createText(numbered("plates.csv"))) {
             plates.write(out);
@@ -96,8 +109,8 @@ final class RunWriter {
     }
 
     private List<String> write(Plate plate, List<LoadedItem> items) throws IOException {
-        PlateSvg svg = new PlateSvg(plate.group().lens().field());
         int last = job.section().platesBefore() + plan.plates().size();
+        PlateSvg svg = new PlateSvg(plate.group().lens().field(), hatched);
         List<String> names = new ArrayList<>();
         if (!splitSteps) {
             String name = FileNames.plate(plate.number(), last) + ".svg";

@@ -1,9 +1,11 @@
 package dev.quoin.job;
 
 import dev.quoin.art.MarkedText;
+import dev.quoin.optics.Exposure;
 import dev.quoin.order.Item;
 import dev.quoin.order.Row;
 import dev.quoin.paper.BlankCount;
+import dev.quoin.paper.ExposureView;
 import dev.quoin.paper.GroupView;
 import dev.quoin.paper.LeftOut;
 import dev.quoin.paper.PlateView;
@@ -38,10 +40,12 @@ final class SheetViews {
 
     private final LoadedJob job;
     private final Plan plan;
+    private final GroupNotes notes;
 
     SheetViews(LoadedJob job, Plan plan) {
         this.job = job;
         this.plan = plan;
+        this.notes = new GroupNotes(job.settings().flag(JobKey.HATCHED));
     }
 
     SheetHead head(RunTotals totals, Problems problems) {
@@ -81,7 +85,7 @@ final class SheetViews {
 
     static StepView step(StepTime time) {
         StepColour colour = StepColour.of(time.step().number());
-        return new StepView(time.step(), time.tally().seconds(), colour.title(), colour.hex());
+        return new StepView(time.step(), time.tally(), time.saved(), colour.title(), colour.hex());
     }
 
     private List<SlotView> slots(Plate plate, List<LoadedItem> items) {
@@ -144,7 +148,14 @@ final class SheetViews {
                 group.jig().name(),
                 own.size(),
                 own.stream().mapToInt(plate -> plate.seats().size()).sum(),
-                List.of());
+                notes.of(group),
+                exposures(group));
+    }
+
+    private List<ExposureView> exposures(Group group) {
+        return group.recipe().steps().stream()
+                .map(step -> new ExposureView(step, Exposure.of(job.shop().machine(), group.lens(), step)))
+                .toList();
     }
 
     private static List<BlankCount> blanks(RunTotals totals) {

@@ -1,5 +1,6 @@
 package dev.quoin.optics;
 
+import dev.quoin.geometry.Decimals;
 import dev.quoin.shop.Lens;
 import dev.quoin.shop.Machine;
 import dev.quoin.shop.Method;
@@ -50,12 +51,29 @@ public record Exposure(
                 power,
                 energy,
                 energy / (step.pulseNs() * 1e-9),
-                peakFluence(energy, spot),
+                peakFluenceOf(energy, spot),
                 pitch,
                 1 - pitch / spot,
                 along,
                 fills ? OptionalDouble.of(1 - step.spacing() / spot) : OptionalDouble.empty(),
                 fills ? OptionalDouble.of(along / step.spacing()) : OptionalDouble.empty());
+    }
+
+    /** All of it in one line, rounded. */
+    public String describe() {
+        return "spot " + Decimals.mm(spot) + " mm, depth of focus " + rounded(depthOfFocus) + " mm, pulse energy "
+                + rounded(pulseEnergy * 1e3) + " mJ, peak power " + rounded(peakPower / 1e3) + " kW, peak fluence "
+                + rounded(peakFluence) + " J/cm2, pulse overlap " + percent(pulseOverlap)
+                + (lineOverlap.isPresent() ? ", line overlap " + percent(lineOverlap.getAsDouble()) : "")
+                + (dose.isPresent() ? ", dose a pass " + rounded(dose.getAsDouble()) + " J/mm2" : "");
+    }
+
+    private static String rounded(double value) {
+        return Decimals.significant(value, 3);
+    }
+
+    private static String percent(double share) {
+        return Decimals.text(100 * share, 0) + " %";
     }
 
     /**
@@ -65,7 +83,7 @@ public record Exposure(
      * @param energy of a pulse, J
      * @param spot diameter (1/e2), mm
      */
-    public static double peakFluence(double energy, double spot) {
+    public static double peakFluenceOf(double energy, double spot) {
         return 8 * energy / (Math.PI * spot * spot) * MM2_PER_CM2;
     }
 }

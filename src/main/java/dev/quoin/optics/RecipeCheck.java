@@ -66,6 +66,35 @@ public final class RecipeCheck {
         }
     }
 
+    /** The diameter of the spot of the lens, mm. */
+    public double spot() {
+        return Beam.of(machine).spot(lens.focalLength());
+    }
+
+    /**
+     * A detail of the artwork of which a step's inset leaves nothing.
+     *
+     * @param smallest width of the thinnest part that the step treats, mm
+     */
+    public void inset(Recipe recipe, Step step, double smallest) {
+        if (smallest <= 2 * step.inset()) {
+            warn(
+                    recipe,
+                    step,
+                    "its finest detail is " + mm(smallest) + " mm wide, of which an inset of " + mm(step.inset())
+                            + " mm leaves nothing",
+                    "make the detail wider, or set inset_mm below " + mm(smallest / 2));
+        }
+    }
+
+    /** What each step does to the surface, a note each. */
+    public void figures(Recipe recipe) {
+        for (Step step : recipe.steps()) {
+            String text = Exposure.of(machine, lens, step).describe();
+            problems.note(recipe.place(), name(recipe, step) + "lens '" + lens.name() + "': " + text, "");
+        }
+    }
+
     /**
      * A surface that does not lie in the focus.
      *

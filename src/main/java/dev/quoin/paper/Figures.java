@@ -12,6 +12,26 @@ public final class Figures {
         return Decimals.text(value, Decimals.COORDINATE);
     }
 
+    /** A figure of optics: three significant digits. */
+    public String three(double value) {
+        return Decimals.significant(value, 3);
+    }
+
+    /** A thousandth of a unit as the whole: J as mJ. */
+    public String milli(double value) {
+        return three(value * 1e3);
+    }
+
+    /** A thousand of a unit as one: W as kW. */
+    public String kilo(double value) {
+        return three(value / 1e3);
+    }
+
+    /** A share as whole percent. */
+    public String percent(double share) {
+        return Decimals.text(100 * share, 0);
+    }
+
     /** A time with every digit that the plan has, s, for machines to read. */
     public String seconds(double seconds) {
         return Decimals.seconds(seconds);

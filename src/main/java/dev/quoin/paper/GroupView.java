@@ -14,6 +14,7 @@ import java.util.List;
  * @param plates how many plates it fills
  * @param items how many items it has
  * @param notes remarks to read before it starts, each a sentence without a full stop
+ * @param exposures for each step; empty on papers that leave them out
  */
 public record GroupView(
         String name,
@@ -24,8 +25,10 @@ public record GroupView(
         String jig,
         int plates,
         int items,
-        List<String> notes) {
+        List<String> notes,
+        List<ExposureView> exposures) {
     public GroupView {
         notes = List.copyOf(notes);
+        exposures = List.copyOf(exposures);
     }
 }

@@ -3,11 +3,13 @@ package dev.quoin.plate;
 import dev.quoin.art.Artwork;
 import dev.quoin.geometry.Path;
 import dev.quoin.shop.Lens;
+import dev.quoin.shop.Step;
 import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.Set;
 
 /**
@@ -20,6 +22,7 @@ public final class GroupSurvey {
     private final Group group;
     private final List<Placement> placements;
     private final InkExtent extent;
+    private final FinestDetail details;
     private final Map<Path, PocketFit> pockets;
     private final Map<Path, Set<Path>> known;
     private final Map<Path, Boolean> holdsAll;
@@ -32,6 +35,7 @@ public final class GroupSurvey {
         this.pockets = new LinkedHashMap<>();
         this.known = new LinkedHashMap<>();
         this.holdsAll = new LinkedHashMap<>();
+        this.details = new FinestDetail(group.recipe());
         for (Placement placement : placements) {
             Path pocket = placement.slot().pocket();
             if (placement.slot().usable() && !pockets.containsKey(pocket)) {
@@ -46,6 +50,7 @@ public final class GroupSurvey {
         this.group = group;
         this.placements = same.placements;
         this.extent = same.extent;
+        this.details = same.details;
         this.pockets = same.pockets;
         this.known = same.known;
         this.holdsAll = same.holdsAll;
@@ -79,8 +84,14 @@ public final class GroupSurvey {
         }
         holdsAll.replaceAll((pocket, all) -> all && holding.contains(pocket));
         extent.add(ink);
+        details.add(artwork);
         items++;
         return true;
+    }
+
+    /** The width of the thinnest part that a fill step covers, mm; empty if none is thinner than {@code enough}. */
+    public OptionalDouble finestDetail(Step step, double enough) {
+        return details.of(step, enough);
     }
 
     /** What each slot of the jig is good for, in the jig's order, now that all items are known. */

@@ -3,9 +3,14 @@ package dev.quoin.plate;
 import dev.quoin.art.Artwork;
 import dev.quoin.art.Mark;
 import dev.quoin.art.MarkedText;
+import dev.quoin.geometry.Affine;
+import dev.quoin.geometry.Area;
+import dev.quoin.geometry.FillRule;
+import dev.quoin.geometry.Path;
 import dev.quoin.shop.Recipe;
 import dev.quoin.shop.Step;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -33,6 +38,24 @@ public record LoadedItem(int item, Placement placement, Map<Integer, List<Mark>>
     /** The same item elsewhere. */
     public LoadedItem movedTo(Placement other) {
         return new LoadedItem(item, other, marks, texts);
+    }
+
+    /**
+     * The same item with a step's marks replaced by the lines that fill them.
+     *
+     * @param lines as they lie in the field, around the item's centre
+     */
+    LoadedItem hatched(Step step, List<Path> lines) {
+        Affine back = placement.turn().inverse();
+        Map<Integer, List<Mark>> lined = new HashMap<>(marks);
+        Map<Path, Path> known = new IdentityHashMap<>();
+        lined.put(
+                step.number(),
+                lines.stream()
+                        .map(path -> known.computeIfAbsent(path, one -> one.transform(back)))
+                        .map(path -> new Mark(step.process(), path, new Area(path, FillRule.NON_ZERO)))
+                        .toList());
+        return new LoadedItem(item, placement, lined, texts);
     }
 
     /** What a step treats. */

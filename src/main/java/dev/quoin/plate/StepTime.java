@@ -2,10 +2,16 @@ package dev.quoin.plate;
 
 import dev.quoin.shop.Step;
 import dev.quoin.toolpath.Tally;
+import java.util.List;
 
 /**
  * What a step takes over all items of a plate.
  *
  * @param saved by ordering the travel, against the order of the file, s
+ * @param missed the numbers of the items that have marks for it of which no line is left
  */
-public record StepTime(Step step, Tally tally, double saved) {}
+public record StepTime(Step step, Tally tally, double saved, List<Integer> missed) {
+    public StepTime {
+        missed = List.copyOf(missed);
+    }
+}

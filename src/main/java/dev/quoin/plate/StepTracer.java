@@ -21,10 +21,17 @@ import java.util.Map;
 final class StepTracer {
     private final Tracer tracer = new Tracer();
     private final TimeModel model;
+    private final boolean hatched;
     private final Map<Key, Shared> known = new HashMap<>();
 
-    StepTracer(TimeModel model) {
+    /**
+     * A tracer for plates of either kind.
+     *
+     * @param hatched whether the marks of fill steps are the lines of a hatch, a path a pass, and not areas
+     */
+    StepTracer(TimeModel model, boolean hatched) {
         this.model = model;
+        this.hatched = hatched;
     }
 
     /** The parts of the item's way, in order; none is empty. */
@@ -56,7 +63,9 @@ final class StepTracer {
     }
 
     private Traced trace(Step step, List<Mark> turned) {
-        BeamPath path = tracer.trace(step, turned);
+        BeamPath path = hatched && step.method() == Method.FILL
+                ? BeamPath.along(turned.stream().map(Mark::path).toList())
+                : tracer.trace(step, turned);
         return new Traced(path, model.measure(path, step), model.saved(path));
     }
 

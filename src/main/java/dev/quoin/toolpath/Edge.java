@@ -51,7 +51,8 @@ final class Edge {
         return new BufferParameters(Math.max(perQuarter, 2));
     }
 
-    private static Geometry faces(List<Cover> covers) {
+    /** The true area of the covers together. */
+    static Geometry faces(List<Cover> covers) {
         List<LineString> lines = new ArrayList<>();
         for (Cover cover : covers) {
             cover.outline().forEach(chain -> addRing(chain, lines));

@@ -1,5 +1,6 @@
 package dev.quoin.toolpath;
 
+import dev.quoin.geometry.Path;
 import dev.quoin.geometry.Point;
 import java.util.Arrays;
 
@@ -98,6 +99,23 @@ public final class Strokes {
             sum += turn(p - 1, p, p + 1);
         }
         return isClosed(stroke) ? sum + turn(last - 1, first, first + 1) : sum;
+    }
+
+    /** The strokes as pieces of a path, in the same order and directions. */
+    public Path toPath() {
+        Path.Builder path = Path.builder();
+        for (int i = 0; i < ends.length; i++) {
+            int first = start(i);
+            int end = isClosed(i) ? end(i) - 1 : end(i);
+            path.moveTo(x(first), y(first));
+            for (int p = first + 1; p < end; p++) {
+                path.lineTo(x(p), y(p));
+            }
+            if (isClosed(i)) {
+                path.close();
+            }
+        }
+        return path.build();
     }
 
     /** The distance from the end of a stroke to the start of the next, mm. */

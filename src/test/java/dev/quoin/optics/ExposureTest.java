@@ -13,7 +13,7 @@ class ExposureTest {
         // Mean 1 mJ / (pi (25 um)^2) = 50.93 J/cm2; the peak is twice that: R. Paschotta, RP Photonics Spotlight, 3
         // November
         // 2025 (peak fluence of a Gaussian beam).
-        assertEquals(101.86, Exposure.peakFluence(1e-3, 0.05), 0.005);
+        assertEquals(101.86, Exposure.peakFluenceOf(1e-3, 0.05), 0.005);
     }
 
     @Test

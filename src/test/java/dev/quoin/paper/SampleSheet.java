@@ -3,6 +3,7 @@ package dev.quoin.paper;
 import dev.quoin.geometry.Box;
 import dev.quoin.geometry.Path;
 import dev.quoin.geometry.Point;
+import dev.quoin.optics.Exposure;
 import dev.quoin.problem.Place;
 import dev.quoin.problem.Problem;
 import dev.quoin.shop.Blank;
@@ -12,12 +13,14 @@ import dev.quoin.shop.Material;
 import dev.quoin.shop.Method;
 import dev.quoin.shop.Pattern;
 import dev.quoin.shop.Step;
+import dev.quoin.toolpath.Tally;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** Small made-up sheets for tests; numbers of items start high, so that no other figure looks like one. */
 final class SampleSheet {
@@ -30,7 +33,23 @@ final class SampleSheet {
     static GroupView group(String recipe, String jig) {
         Blank blank = new Blank("steel-round-25", "stainless steel", 25, 25, 1.5, "silver", "");
         Lens lens = new Lens("wide", 150, 210, 246.5, 3, "");
-        return new GroupView("", recipe, blank, lens, 248, jig, 1, 3, List.of());
+        return new GroupView("", recipe, blank, lens, 248, jig, 1, 3, List.of(), exposures());
+    }
+
+    static List<ExposureView> exposures() {
+        Exposure engraved = new Exposure(
+                0.0412,
+                2.34,
+                8,
+                0.000178,
+                890,
+                26.7,
+                0.02,
+                0.514,
+                0.0089,
+                OptionalDouble.of(0.03),
+                OptionalDouble.of(0.222));
+        return List.of(new ExposureView(steps().get(0).step(), engraved));
     }
 
     static List<StepView> steps() {
@@ -39,7 +58,8 @@ final class SampleSheet {
         Step cut = new Step(
                 2, "cut", Method.FOLLOW, 90, 300, 30, 200, 0, 0, 0, Pattern.LINES, 12, 0, EdgePass.NONE, "last");
         return List.of(
-                new StepView(engrave, 61.2345, "black", "#000000"), new StepView(cut, 30.5, "orange", "#e69f00"));
+                new StepView(engrave, new Tally(40_000, 3_000, 900, 50.5, 4.25, 6.4845), 12.5, "black", "#000000"),
+                new StepView(cut, new Tally(9_000, 400, 36, 30, 0.3, 0.2), 0, "orange", "#e69f00"));
     }
 
     static SlotView filled(String id, double x, double y, double turn, Path pocket, int item, String... text) {
