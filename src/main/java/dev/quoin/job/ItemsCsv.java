@@ -8,8 +8,8 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** {@code items.csv}: a line for each item on a plate, by number, with the order's columns as they are. */
 final class ItemsCsv {

@@ -2,6 +2,7 @@ package dev.quoin.job;
 
 import dev.quoin.art.Artwork;
 import dev.quoin.art.SharedSizes;
+import dev.quoin.order.DoubtfulRows;
 import dev.quoin.order.Item;
 import dev.quoin.order.Row;
 import dev.quoin.plate.FieldPose;
@@ -30,6 +31,7 @@ final class Surveyor {
     private final CodeChecks codes;
     private final List<Integer> leftOut = new ArrayList<>();
     private final Sharing sharing = new Sharing();
+    private final BitSet columnsUsed = new BitSet();
 
     Surveyor(LoadedJob job, Problems problems, Progress progress) {
         this.job = job;
@@ -56,6 +58,7 @@ final class Surveyor {
             }
         }
         leftOut.sort(null);
+        new DoubtfulRows(job.order(), job.items()).tell(columnsUsed, problems);
         return new Survey(List.copyOf(groups.values()), rowsOfGroup, leftOut, sharing, codes);
     }
 
@@ -87,6 +90,7 @@ final class Surveyor {
             Optional<Artwork> artwork = choice.template()
                     .merge(item, job.order().place(row), choice.group().recipe(), SharedSizes.none(), own);
             artwork.ifPresent(artworks::add);
+            artwork.ifPresent(art -> columnsUsed.or(art.uses().columns()));
             if (artwork.isEmpty() || !artwork.get().uses().ownToItem()) {
                 return artworks;
             }

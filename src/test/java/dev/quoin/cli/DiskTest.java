@@ -100,7 +100,8 @@ class DiskTest {
         Process over = JavaProcess.start(folder, List.of(), "--version");
         over.waitFor();
         Files.createDirectories(folder.resolve("runs/.job.partial-" + over.pid()));
-        Files.createDirectories(folder.resolve("runs/.job.partial-" + ProcessHandle.current().pid() + "/inputs"));
+        Files.createDirectories(
+                folder.resolve("runs/.job.partial-" + ProcessHandle.current().pid() + "/inputs"));
         assertEquals(0, job.prepare().status());
         assertEquals(List.of(), hidden(folder.resolve("runs")));
     }
