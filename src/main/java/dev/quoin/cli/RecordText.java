@@ -21,12 +21,13 @@ final class RecordText {
         return String.format(
                 Locale.ROOT,
                 "proven: %d files unchanged; %d items, each once, on %d plates, as the order asks for; %d marks in their "
-                        + "pockets and in reach; counts and times add up; %d reprints equal to their originals; %d lines "
-                        + "of record as they were added. Not proven: that codes can be read",
+                        + "pockets and in reach; %d codes read back; counts and times add up; %d reprints equal to their originals; %d lines "
+                        + "of record as they were added. Not proven: the laser, the material, nor how well a marked code can be read",
                 proof.files(),
                 proof.items(),
                 proof.plates(),
                 proof.marks(),
+                proof.codes(),
                 proof.reprints(),
                 proof.events());
     }
@@ -34,7 +35,8 @@ final class RecordText {
     static String json(Outcome<Proof> outcome) {
         String proof = outcome.result()
                 .map(one -> "\"files\":" + one.files() + ",\"items\":" + one.items() + ",\"plates\":" + one.plates()
-                        + ",\"marks\":" + one.marks() + ",\"reprints\":" + one.reprints() + ",\"events\":"
+                        + ",\"marks\":" + one.marks() + ",\"codes\":" + one.codes() + ",\"reprints\":" + one.reprints()
+                        + ",\"events\":"
                         + one.events() + ",")
                 .orElse("");
         String problems = SummaryText.json(outcome.problems());

@@ -14,10 +14,8 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedSet;
@@ -107,7 +105,7 @@ public final class Extend {
 
     private void prepare(Run run, Section section, Table order, SortedSet<Integer> lines) throws IOException {
         Problems found = new Problems();
-        Optional<LoadedJob> job = new JobLoader(settings(run), found)
+        Optional<LoadedJob> job = new JobLoader(RunJob.settings(run, newOrder), found)
                 .extending(section, order, KeptFiles.of(run))
                 .load();
         dropOld(found, order.rows().subList(0, section.firstRow()), order.file());
@@ -141,17 +139,5 @@ public final class Extend {
                 problems.add(problem);
             }
         }
-    }
-
-    private JobSettings settings(Run run) throws IOException {
-        JobSettings kept = RunShop.settings(run, 1);
-        Path inputs = run.folder().resolve(InputsWriter.FOLDER);
-        Map<JobKey, Setting> given = new EnumMap<>(JobKey.class);
-        given.putAll(kept.given());
-        given.put(JobKey.SHOP, new Setting("shop", Place.of(InputsWriter.FOLDER), inputs));
-        // It is for the one jig that was part-filled then.
-        given.remove(JobKey.FIRST_SLOT);
-        Path order = newOrder.toAbsolutePath().normalize();
-        return new JobSettings(run.name(), order, order.getParent(), kept.workingFolder(), given);
     }
 }

@@ -9,6 +9,7 @@ import dev.quoin.store.LogBook;
 import dev.quoin.store.ReprintFolder;
 import dev.quoin.store.Run;
 import dev.quoin.store.RunLog;
+import dev.quoin.verify.CodeCheck;
 import dev.quoin.verify.ListedFiles;
 import dev.quoin.verify.OrderCheck;
 import dev.quoin.verify.PlateCheck;
@@ -82,7 +83,10 @@ public final class Verify {
         long marks = checkPlates(run, listed, claims.get(), fixtures);
         SortedSet<Integer> reprints = new ReprintFolder(run.folder()).whole();
         new RecordCheck(claims.get(), reprints, problems).check(log);
+        int codes = 0;
         if (!problems.hasErrors()) {
+            codes = new CodeCheck(run.folder(), claims.get(), fixtures::of, problems)
+                    .check(new RunCodes(run, RunBook.of(run)).expected());
             ReprintCheck check = new ReprintCheck(run.folder(), claims.get(), fixtures::of, problems);
             for (int reprint : reprints) {
                 check.check(reprint);
@@ -93,6 +97,7 @@ public final class Verify {
                 claims.get().items().size(),
                 claims.get().filesByPlate().size(),
                 marks,
+                codes,
                 reprints.size(),
                 log.events().size()));
     }

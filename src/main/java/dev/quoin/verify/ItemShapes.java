@@ -9,13 +9,15 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
-/** The boxes of each item's marks around the item's own centre, by group: alike wherever the item lies. */
+/** Each item's marks, and their boxes, around the item's own centre, by group: alike wherever the item lies. */
 final class ItemShapes implements PlateGroups {
     private final Map<Integer, Placement> placements;
     private final Map<String, List<Box>> boxes = new HashMap<>();
+    private final Map<Integer, List<Path>> paths = new HashMap<>();
     private Affine toField = Affine.IDENTITY;
     private Affine toItem = Affine.IDENTITY;
     private List<Box> current = new ArrayList<>();
+    private List<Path> currentPaths = new ArrayList<>();
 
     /** Items without a placement are passed over. */
     ItemShapes(Map<Integer, Placement> placements) {
@@ -27,6 +29,11 @@ final class ItemShapes implements PlateGroups {
         return boxes.getOrDefault(InkCheck.group(step, item), List.of());
     }
 
+    /** The marks of an item in all its steps. */
+    List<Path> paths(int item) {
+        return paths.getOrDefault(item, List.of());
+    }
+
     @Override
     public void page(double width, double height) {
         toField = new Affine(1, 0, 0, -1, -width / 2, height / 2);
@@ -35,15 +42,19 @@ final class ItemShapes implements PlateGroups {
     @Override
     public void item(int step, int item) {
         current = new ArrayList<>();
+        currentPaths = new ArrayList<>();
         Placement placement = placements.get(item);
         if (placement != null) {
             toItem = toField.then(placement.pose().inverse());
+            currentPaths = paths.computeIfAbsent(item, made -> new ArrayList<>());
             boxes.put(InkCheck.group(step, item), current);
         }
     }
 
     @Override
     public void path(Path path) {
-        current.add(path.transform(toItem).bounds());
+        Path inItem = path.transform(toItem);
+        current.add(inItem.bounds());
+        currentPaths.add(inItem);
     }
 }

@@ -17,6 +17,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** A run with reprints and a record is proven; whatever is done to it, it is found, and told where. */
 class VerifyCommandTest {
@@ -155,6 +157,49 @@ class VerifyCommandTest {
         Ended ended = quoin.run("verify", "run");
         assertEquals(0, ended.status(), ended.err());
         assertTrue(ended.err().contains("record/log.csv:3: note: cut short when a program was ended"), ended.err());
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "datamatrix,${name}-0042,6,6",
+        "qr,https://example.org/${name},8,8",
+        "code128,${name},18,6",
+        "code39,AB1,18,6",
+        "ean13,629104150021,18,6",
+        "upca,72527273070,18,6",
+        "gs1-datamatrix,(01)09501101530003(10)${name},7,7",
+    })
+    void codesAreReadBackFromThePlates(String kind, String content, double width, double height) throws IOException {
+        Path codes = prepareWithCode(kind, content, width, height);
+        Ended ended = quoin.run("verify", codes.toString());
+        assertEquals(0, ended.status(), ended.err());
+        assertTrue(ended.out().contains("; 8 codes read back; "), ended.out());
+    }
+
+    @Test
+    void aCodeThatCannotBeReadIsFoundEvenIfTheManifestAgrees() throws IOException {
+        run = prepareWithCode("datamatrix", "${name}-0042", 6, 6);
+        // The item's mark without its code: a small square in its place.
+        forge("plate-001.svg", text -> {
+            int at = text.indexOf("d=\"M", text.indexOf("step-1-item-0002")) + 3;
+            String start = text.substring(at + 1).split("[A-Za-z]", 2)[0];
+            return text.substring(0, at) + "M" + start + "l0.1 0 0 0.1Z" + text.substring(text.indexOf('"', at));
+        });
+        Ended ended = quoin.run("verify", "codes");
+        assertEquals(1, ended.status());
+        assertTrue(ended.err().contains("plate-001.svg: no datamatrix code on item 2 reads 'Ada-0042'"), ended.err());
+    }
+
+    private Path prepareWithCode(String kind, String content, double width, double height) throws IOException {
+        Files.writeString(run.resolveSibling("tag.svg"), """
+                <svg xmlns="http://www.w3.org/2000/svg" width="20mm" height="10mm" viewBox="0 0 20 10">
+                <rect class="engrave" x="1" y="1" width="%s" height="%s" data-code="%s" data-content="%s"/>
+                <rect class="outline" x="0.5" y="0.5" width="19" height="9" fill="none" stroke="#000"/>
+                </svg>
+                """.formatted(width, height, kind, content));
+        Ended ended = quoin.run("prepare", run.getParent().toString(), "--out", "codes");
+        assertEquals(0, ended.status(), ended.err());
+        return run.resolveSibling("codes");
     }
 
     private void work() {
