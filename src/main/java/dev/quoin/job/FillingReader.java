@@ -17,10 +17,17 @@ record FillingReader(JobSettings settings, Problems problems) {
         return new Filling(order(), Set.copyOf(settings.list(JobKey.SKIP_SLOTS)), settings.text(JobKey.FIRST_SLOT));
     }
 
-    /** A slot that is named and that no jig has is a problem; the jigs in working order, at least one. */
-    void lookUpSlots(List<Jig> jigs) {
+    /**
+     * A slot that is named and that no jig has is a problem.
+     *
+     * @param jigs in working order, at least one
+     * @param startsTheRun whether the first of them holds the run's first plate
+     */
+    void lookUpSlots(List<Jig> jigs, boolean startsTheRun) {
         settings.list(JobKey.SKIP_SLOTS).forEach(slot -> lookUp(JobKey.SKIP_SLOTS, slot, jigs));
-        settings.text(JobKey.FIRST_SLOT).ifPresent(slot -> lookUp(JobKey.FIRST_SLOT, slot, jigs.subList(0, 1)));
+        if (startsTheRun) {
+            settings.text(JobKey.FIRST_SLOT).ifPresent(slot -> lookUp(JobKey.FIRST_SLOT, slot, jigs.subList(0, 1)));
+        }
     }
 
     private FillOrder order() {

@@ -65,9 +65,10 @@ final class Layout {
 
     Plan plan(Survey survey) {
         List<GroupSurvey> groups = inOrder(survey.groups());
+        boolean startsTheRun = job.section().platesBefore() == 0;
         if (!groups.isEmpty()) {
             fillings.lookUpSlots(
-                    groups.stream().map(group -> group.group().jig()).toList());
+                    groups.stream().map(group -> group.group().jig()).toList(), startsTheRun);
         }
         Planner planner = new Planner(job.section().platesBefore());
         Map<Group, Map<Placement, SlotState>> slots = new LinkedHashMap<>();
@@ -76,7 +77,7 @@ final class Layout {
             slots.put(group.group(), states);
             SlotNotes notes = new SlotNotes(group.group(), states);
             notes.tell(problems);
-            OpenSlots open = filling.open(states, group == groups.get(0));
+            OpenSlots open = filling.open(states, startsTheRun && group == groups.get(0));
             if (open.isEmpty()) {
                 notes.tellNoneOpen(problems);
             } else {

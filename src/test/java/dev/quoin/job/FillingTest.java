@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.TreeSet;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -39,6 +40,15 @@ class FillingTest {
     void aPartFilledJigIsFilledFromTheFirstSlotOnAndTheNextOnesWhole() throws IOException {
         job.with(JobKey.FIRST_SLOT, "B2").prepare();
         assertEquals(List.of("B2=1 B3=2", "A1=3 A2=4"), job.plates());
+    }
+
+    @Test
+    void whatIsAddedLaterStartsOnAWholeJig() throws IOException {
+        job.with(JobKey.FIRST_SLOT, "B2").prepare();
+        job.file("more.csv", "Name,Due\nAska,2026-03-09\nBirk,2026-03-05\nCole,2026-03-07\nDunn,2026-03-05\nEbba,\n");
+        Extend extend = new Extend(job.run(), folder.resolve("more.csv"), new TreeSet<>(), Progress.SILENT);
+        assertTrue(extend.run().result().isPresent());
+        assertEquals("A1", job.table("items-2.csv").get(0).get("slot"));
     }
 
     @Test
