@@ -171,6 +171,17 @@ public final class Path {
             return this;
         }
 
+        /** Appends the pieces of another path, moved. */
+        public Builder append(Path path, double dx, double dy) {
+            int start = coordinateCount;
+            append(path);
+            for (int i = start; i < coordinateCount; i += 2) {
+                xy[i] += dx;
+                xy[i + 1] += dy;
+            }
+            return this;
+        }
+
         /** The path so far; a trailing move that draws nothing is left out. */
         public Path build() {
             boolean idleMove = verbCount > 0 && verbs[verbCount - 1] == MOVE;

@@ -76,6 +76,11 @@ final class InputFiles {
         named.put(name, bytes);
     }
 
+    /** Whether something is kept in a folder of the inputs. */
+    boolean keepsIn(String folder) {
+        return named.keySet().stream().anyMatch(name -> name.startsWith(folder + "/"));
+    }
+
     /** What is to be kept, by its name in the run's folder of inputs. */
     Map<String, byte[]> kept() {
         return named;

@@ -13,9 +13,7 @@ import dev.quoin.shop.ShopReader;
 import dev.quoin.table.Table;
 import dev.quoin.table.TableReader;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -57,7 +55,6 @@ final class JobLoader {
         Optional<Shop> shop = shop();
         Optional<Order> order = order();
         Optional<Point> centre = jigCentre(settings, problems);
-        keepFonts();
         FontLibrary fonts =
                 FontLibrary.open(settings.paths(JobKey.FONTS), settings.flag(JobKey.SYSTEM_FONTS), problems);
         if (order.isEmpty() || shop.isEmpty()) {
@@ -75,18 +72,7 @@ final class JobLoader {
                 new TemplateShelf(files, compiler),
                 new JigShelf(files, centre),
                 problems);
-        return Optional.of(new LoadedJob(settings, order.get(), items, shop.get(), chooser, files, section));
-    }
-
-    /** Fonts of several folders are kept in one folder for each, since the first wins. */
-    private void keepFonts() throws IOException {
-        List<Path> folders = settings.paths(JobKey.FONTS);
-        for (int i = 0; i < folders.size(); i++) {
-            for (Path font : FontLibrary.files(folders.get(i))) {
-                String name = folders.get(i).relativize(font).toString().replace('\\', '/');
-                files.keep(InputsWriter.fontFolder(i) + "/" + name, Files.readAllBytes(font));
-            }
-        }
+        return Optional.of(new LoadedJob(settings, order.get(), items, shop.get(), chooser, files, section, fonts));
     }
 
     private Optional<Order> order() throws IOException {

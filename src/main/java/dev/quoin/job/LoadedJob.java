@@ -1,5 +1,6 @@
 package dev.quoin.job;
 
+import dev.quoin.lettering.FontLibrary;
 import dev.quoin.order.Items;
 import dev.quoin.order.Order;
 import dev.quoin.shop.Shop;
@@ -8,6 +9,7 @@ import dev.quoin.shop.Shop;
  * A job with all its files read; templates and jigs are read when a row chooses them.
  *
  * @param section which part of a run is prepared from it
+ * @param fonts that its templates may name
  */
 record LoadedJob(
         JobSettings settings,
@@ -16,4 +18,5 @@ record LoadedJob(
         Shop shop,
         Chooser chooser,
         InputFiles files,
-        Section section) {}
+        Section section,
+        FontLibrary fonts) {}

@@ -76,8 +76,8 @@ final class ReprintPlan {
         if (plate.shop().hatched() && Math.abs(turned) > LEAST_TURN) {
             problems.warning(
                     Place.of(plate.jig()),
-                    "the lines that fill the item turn with it by " + Decimals.text(turned, 1)
-                            + " degrees in slot '" + target.slot().id() + "'",
+                    "the lines that fill the item turn with it by " + Decimals.text(turned, 1) + " degrees in slot '"
+                            + target.slot().id() + "'",
                     "choose a slot that lies like its own if their direction matters");
         }
     }

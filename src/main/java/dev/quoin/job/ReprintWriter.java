@@ -16,7 +16,8 @@ import java.util.Map;
 /** Writes a reprint: its plate file, its table, its sheet. */
 record ReprintWriter(String run, String reason, ReprintFolder folder) {
     Reprint.Written write(int number, ReprintedPlate plate) throws IOException {
-        PlateTime time = new PlateTimer(plate.shop().machine(), plate.shop().hatched()).time(plate.repeated(), plate.items());
+        PlateTime time =
+                new PlateTimer(plate.shop().machine(), plate.shop().hatched()).time(plate.repeated(), plate.items());
         Map<String, byte[]> contents = new LinkedHashMap<>();
         contents.put("svg", svg(plate));
         contents.put("csv", table(plate, time));

@@ -57,6 +57,7 @@ final class RunWriter {
         PlatesCsv plates = new PlatesCsv();
         PackingList packing = new PackingList(job, problems);
         MissedMarks missed = new MissedMarks();
+        InputsWriter inputs = new InputsWriter(job, folder);
         try (Spool blocks = folder.spool()) {
             for (Plate plate : plan.plates()) {
                 progress.report(
@@ -76,6 +77,7 @@ final class RunWriter {
                 sheet.plate(blocks.writer(), view);
             }
             missed.tell(problems);
+            inputs.takeFonts(problems);
             try (Writer out = folder.createText(numbered("run-sheet.html"))) {
                 sheet.head(out, views.head(totals, problems));
                 blocks.copyTo(out);
@@ -83,7 +85,7 @@ final class RunWriter {
             }
         }
         writeTables(plates);
-        new InputsWriter(job, folder).write();
+        inputs.write();
         return totals.summary(job.settings().name(), Path.of(""), plan.leftOut().size());
     }
 

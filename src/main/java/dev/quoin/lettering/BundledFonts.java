@@ -1,13 +1,16 @@
 package dev.quoin.lettering;
 
 import dev.quoin.lettering.OutlineTypeface.OpenFont;
+import java.awt.Font;
+import java.awt.FontFormatException;
+import java.io.ByteArrayInputStream;
 import java.io.FileNotFoundException;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** The fonts on the class path, listed in {@code families.txt} so that none is opened before it is needed. */
 final class BundledFonts {
@@ -21,7 +24,8 @@ final class BundledFonts {
         for (String line : list.lines().filter(l -> !l.startsWith("#")).toList()) {
             String[] cells = line.split("; ", -1);
             OutlineTypeface typeface = new OutlineTypeface(() -> open(cells[3]));
-            faces.add(new FontFace(cells[0], Integer.parseInt(cells[1]), cells[2].equals("italic"), typeface));
+            faces.add(new FontFace(
+                    cells[0], Integer.parseInt(cells[1]), cells[2].equals("italic"), typeface, Optional.empty()));
         }
         return faces;
     }
@@ -36,11 +40,15 @@ final class BundledFonts {
         }
     }
 
-    private static OpenFont open(String resource) {
+    private static OpenFont open(String resource) throws IOException {
+        byte[] file = read(resource);
+        FontData data = FontData.of(file);
+        FontHeader header = FontHeader.all(data).get(0);
         try {
-            return FontFolder.open(read(resource), resource);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
+            Font font = Font.createFont(Font.TRUETYPE_FONT, new ByteArrayInputStream(file));
+            return OpenFont.of(font, header.unitsPerEm(), header.capHeight()).withLayout(FontHeader.layout(data, 0));
+        } catch (FontFormatException e) {
+            throw new IOException("this machine cannot use the bundled font " + resource, e);
         }
     }
 }

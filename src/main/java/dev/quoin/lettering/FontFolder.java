@@ -5,10 +5,10 @@ import dev.quoin.problem.Place;
 import dev.quoin.problem.Problems;
 import java.awt.Font;
 import java.awt.FontFormatException;
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -27,13 +27,13 @@ final class FontFolder {
     static List<FontFace> faces(Path folder, Problems problems) throws IOException {
         List<FontFace> faces = new ArrayList<>();
         for (Path file : files(folder)) {
-            faces.addAll(faces(file, Files.readAllBytes(file), problems));
+            faces.addAll(facesOf(file, problems));
         }
         return faces;
     }
 
     /** The font files, by name. */
-    static List<Path> files(Path folder) throws IOException {
+    private static List<Path> files(Path folder) throws IOException {
         try (Stream<Path> files = Files.walk(folder, DEEPEST)) {
             return files.filter(FontFolder::isFont).sorted().toList();
         } catch (UncheckedIOException e) {
@@ -41,44 +41,48 @@ final class FontFolder {
         }
     }
 
-    /** Opens a font from the bytes of its file. */
-    static OpenFont open(byte[] file, String name) throws IOException {
-        FontHeader header = FontHeader.read(ByteBuffer.wrap(file))
-                .orElseThrow(() -> new IOException(name + " is not a TrueType or OpenType font"));
-        try {
-            Font font = Font.createFont(Font.TRUETYPE_FONT, new ByteArrayInputStream(file));
-            return OpenFont.of(font, header.unitsPerEm(), header.capHeight());
-        } catch (FontFormatException e) {
-            throw new IOException(name + " is not a font that this machine can use: " + e.getMessage(), e);
-        }
-    }
-
-    private static List<FontFace> faces(Path file, byte[] bytes, Problems problems) {
-        Optional<FontHeader> read = FontHeader.read(ByteBuffer.wrap(bytes));
-        if (read.isEmpty()) {
+    private static List<FontFace> facesOf(Path file, Problems problems) throws IOException {
+        List<FontHeader> headers = headers(file);
+        if (headers.isEmpty()) {
             problems.warning(
                     Place.of(file.getFileName().toString()),
-                    "not a TrueType or OpenType font, left out",
+                    "not a TrueType or OpenType font, or not a whole one; left out",
                     "replace the file or take it out of the folder");
-            return List.of();
         }
-        FontHeader header = read.get();
-        OutlineTypeface typeface = new OutlineTypeface(() -> reopen(file));
-        return header.families().stream()
-                .map(family -> new FontFace(family, header.weight(), header.italic(), typeface))
-                .toList();
+        List<FontFace> faces = new ArrayList<>();
+        for (int i = 0; i < headers.size(); i++) {
+            FontHeader header = headers.get(i);
+            int index = i;
+            OutlineTypeface typeface = new OutlineTypeface(() -> open(file, index, header));
+            for (String family : header.families()) {
+                faces.add(new FontFace(family, header.weight(), header.italic(), typeface, Optional.of(file)));
+            }
+        }
+        return faces;
     }
 
-    private static OpenFont reopen(Path file) {
-        try {
-            return open(Files.readAllBytes(file), file.getFileName().toString());
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
+    private static List<FontHeader> headers(Path file) throws IOException {
+        try (FileChannel channel = FileChannel.open(file)) {
+            return FontHeader.all(FontData.of(channel));
+        }
+    }
+
+    /** Opens a face; its file is not read whole, and not copied. */
+    private static OpenFont open(Path file, int index, FontHeader header) throws IOException {
+        try (FileChannel channel = FileChannel.open(file)) {
+            Font font = Font.createFonts(file.toFile())[index];
+            return OpenFont.of(font, header.unitsPerEm(), header.capHeight())
+                    .withLayout(FontHeader.layout(FontData.of(channel), index));
+        } catch (FontFormatException e) {
+            throw new FileSystemException(
+                    file.getFileName().toString(),
+                    null,
+                    "not a font that this machine can use (" + e.getMessage() + ")");
         }
     }
 
     private static boolean isFont(Path file) {
         String name = file.getFileName().toString().toLowerCase(Locale.ROOT);
-        return (name.endsWith(".ttf") || name.endsWith(".otf")) && Files.isRegularFile(file);
+        return (name.endsWith(".ttf") || name.endsWith(".otf") || name.endsWith(".ttc")) && Files.isRegularFile(file);
     }
 }

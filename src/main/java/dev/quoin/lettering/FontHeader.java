@@ -1,5 +1,6 @@
 package dev.quoin.lettering;
 
+import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
@@ -13,7 +14,7 @@ import java.util.Set;
 
 /**
  * What the tables of a TrueType or OpenType file say about it (ISO/IEC 14496-22, clauses 4.4 to 5.2: table directory,
- * {@code head}, {@code name}, {@code OS/2}).
+ * collections, {@code head}, {@code name}, {@code OS/2}).
  *
  * @param families the names it goes by: its typographic family if it is of normal width, and its family name
  * @param weight CSS's weight
@@ -25,22 +26,48 @@ record FontHeader(List<String> families, int weight, boolean italic, int unitsPe
     private static final int TRUE_TYPE = 0x00010000;
     private static final int TRUE = 0x74727565;
     private static final int OPEN_TYPE = 0x4F54544F;
+    private static final int COLLECTION = 0x74746366;
+    private static final int MOST_FACES = 256;
+    private static final Set<String> READ = Set.of("head", "name", "OS/2");
+    private static final Set<String> LAYOUT = Set.of("GSUB", "GPOS", "GDEF", "kern", "morx", "mort", "kerx");
     private static final int FAMILY = 1;
     private static final int TYPOGRAPHIC_FAMILY = 16;
     private static final int NORMAL_WIDTH = 5;
     private static final int ENGLISH_US = 0x409;
 
-    /** Reads the tables; empty if this is not a usable TrueType or OpenType file. */
-    static Optional<FontHeader> read(ByteBuffer file) {
+    /** The headers of all faces in a file, of which a collection has several; none if this is not a usable font file. */
+    static List<FontHeader> all(FontData file) throws IOException {
+        List<FontHeader> headers = new ArrayList<>();
         try {
-            int version = file.getInt(0);
-            if (version != TRUE_TYPE && version != TRUE && version != OPEN_TYPE) {
-                return Optional.empty();
+            for (long start : starts(file)) {
+                int version = file.at(start, 4).getInt(0);
+                if (version != TRUE_TYPE && version != TRUE && version != OPEN_TYPE) {
+                    return List.of();
+                }
+                Optional<FontHeader> header = header(tables(file, start, READ));
+                if (header.isEmpty()) {
+                    return List.of();
+                }
+                headers.add(header.get());
             }
-            return header(tables(file));
         } catch (IndexOutOfBoundsException | IllegalArgumentException broken) {
-            return Optional.empty();
+            return List.of();
         }
+        return headers;
+    }
+
+    /** Where the table directory of each face stands. */
+    private static List<Long> starts(FontData file) throws IOException {
+        if (file.at(0, 4).getInt(0) != COLLECTION) {
+            return List.of(0L);
+        }
+        int count = file.at(8, 4).getInt(0);
+        ByteBuffer offsets = file.at(12, Math.multiplyExact(4, Math.min(count, MOST_FACES)));
+        List<Long> starts = new ArrayList<>();
+        while (offsets.hasRemaining()) {
+            starts.add(Integer.toUnsignedLong(offsets.getInt()));
+        }
+        return starts;
     }
 
     private static Optional<FontHeader> header(Map<String, ByteBuffer> tables) {
@@ -67,16 +94,38 @@ record FontHeader(List<String> families, int weight, boolean italic, int unitsPe
                 : Optional.of(new FontHeader(families, weight, italic, unitsPerEm, capHeight));
     }
 
-    private static Map<String, ByteBuffer> tables(ByteBuffer file) {
+    /**
+     * The tables in which a face says how glyphs depend on each other, by name; empty if it has rules of another make.
+     *
+     * @param face 0 for the first
+     */
+    static Optional<Map<String, ByteBuffer>> layout(FontData file, int face) throws IOException {
+        Map<String, ByteBuffer> tables = tables(file, starts(file).get(face), LAYOUT);
+        ByteBuffer kern = tables.get("kern");
+        boolean apple = tables.containsKey("morx")
+                || tables.containsKey("mort")
+                || tables.containsKey("kerx")
+                || (kern != null && kern.getShort(0) != 0);
+        return apple ? Optional.empty() : Optional.of(tables);
+    }
+
+    /** The wanted ones of the tables. All that the directory lists must lie in the file. */
+    private static Map<String, ByteBuffer> tables(FontData file, long start, Set<String> wanted) throws IOException {
         Map<String, ByteBuffer> tables = new HashMap<>();
-        int count = Short.toUnsignedInt(file.getShort(4));
+        int count = Short.toUnsignedInt(file.at(start + 4, 2).getShort(0));
+        ByteBuffer directory = file.at(start + 12, 16 * count);
         for (int i = 0; i < count; i++) {
-            int entry = 12 + 16 * i;
             byte[] tag = new byte[4];
-            file.get(entry, tag);
-            tables.put(
-                    new String(tag, StandardCharsets.US_ASCII),
-                    file.slice(file.getInt(entry + 8), file.getInt(entry + 12)));
+            directory.get(16 * i, tag);
+            long offset = Integer.toUnsignedLong(directory.getInt(16 * i + 8));
+            long length = Integer.toUnsignedLong(directory.getInt(16 * i + 12));
+            if (offset + length > file.size()) {
+                throw new IndexOutOfBoundsException();
+            }
+            String name = new String(tag, StandardCharsets.US_ASCII);
+            if (wanted.contains(name)) {
+                tables.put(name, file.at(offset, (int) Math.min(length, FontData.LONGEST)));
+            }
         }
         return tables;
     }

@@ -13,7 +13,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Stream;
 
 /**
  * The fonts that a job may use: those of the user's folders, then the bundled ones, then, if asked for, the system's.
@@ -32,8 +35,15 @@ public final class FontLibrary {
 
     private final Map<String, List<FontFace>> families = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
 
-    private FontLibrary(List<FontFace> faces) {
-        for (FontFace face : faces) {
+    private final List<FontFace> own;
+    private final List<FontFace> installed;
+    private final Set<FontFace> chosen = ConcurrentHashMap.newKeySet();
+
+    /** From the user's fonts, the bundled ones and the system's. */
+    private FontLibrary(List<FontFace> own, List<FontFace> bundled, List<FontFace> installed) {
+        this.own = own;
+        this.installed = installed;
+        for (FontFace face : concat(own, bundled, installed)) {
             families.computeIfAbsent(face.family(), name -> new ArrayList<>()).add(face);
         }
     }
@@ -41,27 +51,40 @@ public final class FontLibrary {
     /**
      * Looks through the folders, without opening a font.
      *
-     * @param folders the user's folders of TTF and OTF files, the first wins
+     * @param folders the user's folders of TTF, OTF and TTC files, the first wins
      * @param systemFonts whether fonts installed on this machine may be used too
      * @param problems gets a warning for each font file that cannot be understood
      * @throws IOException if a folder or a file in it cannot be read
      */
     public static FontLibrary open(List<Path> folders, boolean systemFonts, Problems problems) throws IOException {
-        List<FontFace> faces = new ArrayList<>();
+        List<FontFace> own = new ArrayList<>();
         for (Path folder : folders) {
-            faces.addAll(FontFolder.faces(folder, problems));
+            own.addAll(FontFolder.faces(folder, problems));
         }
-        faces.addAll(BundledFonts.faces());
-        faces.addAll(StrokeFonts.faces());
-        if (systemFonts) {
-            faces.addAll(InstalledFonts.faces());
-        }
-        return new FontLibrary(faces);
+        List<FontFace> bundled = new ArrayList<>(BundledFonts.faces());
+        bundled.addAll(StrokeFonts.faces());
+        return new FontLibrary(own, bundled, systemFonts ? InstalledFonts.faces() : List.of());
     }
 
-    /** The font files of a folder that {@link #open} would read, so that a run can keep them. */
-    public static List<Path> files(Path folder) throws IOException {
-        return FontFolder.files(folder);
+    /**
+     * The files of the user's folders that requests have named so far, whether or not text was set in them yet: with these
+     * alone the same requests have the same fonts. In the order of the folders and of the files' names in them.
+     */
+    public List<Path> chosenFiles() {
+        return own.stream()
+                .filter(chosen::contains)
+                .flatMap(face -> face.file().stream())
+                .distinct()
+                .toList();
+    }
+
+    /** The families of this machine's own fonts in which text was set; the platform does not tell their files. */
+    public List<String> usedSystemFamilies() {
+        return installed.stream()
+                .filter(face -> face.typeface() instanceof OutlineTypeface font && font.isUsed())
+                .map(FontFace::family)
+                .distinct()
+                .toList();
     }
 
     /** The names of all families, in alphabetical order. */
@@ -72,7 +95,7 @@ public final class FontLibrary {
     /**
      * The fonts for a request: of each known family the face nearest in style and weight. An unknown first family is an
      * error; unknown later ones are passed over, and so are those whose letters are not of the first one's kind
-     * (outlines or strokes).
+     * (outlines or strokes). A user's font that does not open is an error.
      */
     public Optional<FontSet> select(FontRequest request, Place place, Problems problems) {
         String wanted = request.families().get(0);
@@ -80,17 +103,39 @@ public final class FontLibrary {
             problems.error(place, "unknown font family '" + wanted + "'", Suggestion.remedy(wanted, families()));
             return Optional.empty();
         }
-        Map<String, FontFace> chosen = new LinkedHashMap<>();
+        Map<String, FontFace> found = new LinkedHashMap<>();
         for (String name : request.families()) {
             find(name).ifPresent(faces -> {
                 FontFace face = FontMatch.nearest(faces, request.weight(), request.italic());
-                chosen.putIfAbsent(face.family(), face);
+                found.putIfAbsent(face.family(), face);
             });
         }
-        boolean strokes = chosen.values().iterator().next().typeface().strokes();
-        return Optional.of(new FontSet(chosen.values().stream()
+        if (!found.values().stream().allMatch(face -> opens(face, problems))) {
+            return Optional.empty();
+        }
+        chosen.addAll(found.values());
+        boolean strokes = found.values().iterator().next().typeface().strokes();
+        return Optional.of(new FontSet(found.values().stream()
                 .filter(face -> face.typeface().strokes() == strokes)
                 .toList()));
+    }
+
+    /** A user's font may have a sound header and still be broken; bundled ones are opened when a text needs them. */
+    private static boolean opens(FontFace face, Problems problems) {
+        if (face.file().isEmpty() || !(face.typeface() instanceof OutlineTypeface typeface)) {
+            return true;
+        }
+        Optional<String> trouble = typeface.trouble();
+        trouble.ifPresent(what -> problems.error(
+                Place.of(face.file().get().getFileName().toString()),
+                what,
+                "replace the file, or take it out of the folder of fonts"));
+        return trouble.isEmpty();
+    }
+
+    @SafeVarargs
+    private static List<FontFace> concat(List<FontFace>... lists) {
+        return Stream.of(lists).flatMap(List::stream).toList();
     }
 
     private Optional<List<FontFace>> find(String name) {

@@ -6,6 +6,7 @@ import java.awt.GraphicsEnvironment;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** The fonts installed on this machine, as the platform lists them: four faces a family, regular and bold. */
 final class InstalledFonts {
@@ -20,7 +21,11 @@ final class InstalledFonts {
             for (int style : new int[] {Font.PLAIN, Font.BOLD, Font.ITALIC, Font.BOLD | Font.ITALIC}) {
                 OutlineTypeface typeface = new OutlineTypeface(() -> OpenFont.of(new Font(family, style, 1), UNITS, 0));
                 faces.add(new FontFace(
-                        family, (style & Font.BOLD) != 0 ? 700 : 400, (style & Font.ITALIC) != 0, typeface));
+                        family,
+                        (style & Font.BOLD) != 0 ? 700 : 400,
+                        (style & Font.ITALIC) != 0,
+                        typeface,
+                        Optional.empty()));
             }
         }
         return faces;

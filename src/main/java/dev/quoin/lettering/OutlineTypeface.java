@@ -1,18 +1,23 @@
 package dev.quoin.lettering;
 
 import dev.quoin.geometry.Affine;
+import dev.quoin.geometry.Box;
 import dev.quoin.geometry.Path;
 import java.awt.Font;
 import java.awt.font.FontRenderContext;
 import java.awt.font.GlyphVector;
 import java.awt.font.TextAttribute;
 import java.awt.geom.Point2D;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
+import java.nio.file.FileSystemException;
 import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.function.Supplier;
 
 /**
  * A font of outlines, shaped by the platform's HarfBuzz with kerning and ligatures on. It is laid out at as many units
@@ -24,11 +29,15 @@ final class OutlineTypeface implements Typeface {
 
     private static final FontRenderContext UNHINTED = new FontRenderContext(null, true, true);
 
-    private final Supplier<OpenFont> opener;
-    private final Map<Integer, Path> outlines = new ConcurrentHashMap<>();
+    private final Opener opener;
+    private final Map<Integer, Drawn> outlines = new ConcurrentHashMap<>();
     private OpenFont opened;
+    private volatile boolean used;
 
-    OutlineTypeface(Supplier<OpenFont> opener) {
+    @SuppressWarnings("OptionalAssignedToNull") // Not asked for yet.
+    private volatile Optional<PlainSetter> plain;
+
+    OutlineTypeface(Opener opener) {
         this.opener = opener;
     }
 
@@ -50,6 +59,7 @@ final class OutlineTypeface implements Typeface {
     @Override
     public GlyphRun set(char[] text, int start, int end, boolean rightToLeft) {
         OpenFont font = font();
+        used = true;
         int direction = rightToLeft ? Font.LAYOUT_RIGHT_TO_LEFT : Font.LAYOUT_LEFT_TO_RIGHT;
         GlyphVector laidOut = font.font().layoutGlyphVector(UNHINTED, text, start, end, direction);
         double em = 1.0 / font.units();
@@ -60,10 +70,48 @@ final class OutlineTypeface implements Typeface {
             Point2D at = laidOut.getGlyphPosition(i);
             // The platform counts characters from the start of the run.
             int index = start + laidOut.getGlyphCharIndex(i);
+            Drawn drawn = drawn(code);
             glyphs.add(new GlyphRun.Glyph(
-                    outline(code), at.getX() * em, -at.getY() * em, index, code == font.missingGlyph()));
+                    drawn.outline, drawn.ink, at.getX() * em, -at.getY() * em, index, code == font.missingGlyph()));
         }
         return new GlyphRun(glyphs, laidOut.getGlyphPosition(count).getX() * em);
+    }
+
+    /**
+     * Sets a text of plain characters from what is known of its pairs: the same glyphs at the same places, to the last
+     * digit, as {@link #set} gives. Empty where the shaper must be asked.
+     */
+    Optional<GlyphRun> setPlain(String text) {
+        return plain().flatMap(plain -> plain.set(text)).map(run -> {
+            used = true;
+            return run;
+        });
+    }
+
+    private Optional<PlainSetter> plain() {
+        Optional<PlainSetter> known = plain;
+        if (known == null) {
+            known = PlainSetter.of(font(), UNHINTED, this::drawn);
+            plain = known;
+        }
+        return known;
+    }
+
+    /** Whether a text was set in it. */
+    boolean isUsed() {
+        return used;
+    }
+
+    /** What is wrong with its file, for a person; empty if it opens. */
+    Optional<String> trouble() {
+        try {
+            font();
+            return Optional.empty();
+        } catch (UncheckedIOException e) {
+            IOException cause = e.getCause();
+            boolean said = cause instanceof FileSystemException file && file.getReason() != null;
+            return Optional.of(said ? ((FileSystemException) cause).getReason() : "could not be read");
+        }
     }
 
     private boolean displays(String grapheme) {
@@ -71,8 +119,8 @@ final class OutlineTypeface implements Typeface {
         return grapheme.codePoints().allMatch(c -> c == ' ' || Characters.isIgnorable(c) || font.canDisplay(c));
     }
 
-    private Path outline(int code) {
-        Path known = outlines.get(code);
+    private Drawn drawn(int code) {
+        Drawn known = outlines.get(code);
         if (known != null) {
             return known;
         }
@@ -81,20 +129,33 @@ final class OutlineTypeface implements Typeface {
         }
         OpenFont font = font();
         double em = 1.0 / font.units();
-        Path drawn = Path.of(font.font()
+        Path outline = Path.of(font.font()
                         .createGlyphVector(UNHINTED, new int[] {code})
                         .getGlyphOutline(0))
                 .transform(Affine.scale(em, -em));
+        Drawn drawn = new Drawn(outline, outline.bounds());
         outlines.put(code, drawn);
         return drawn;
     }
 
     private synchronized OpenFont font() {
         if (opened == null) {
-            opened = opener.get();
+            try {
+                opened = opener.open();
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
         }
         return opened;
     }
+
+    /** Opens a font's file. */
+    interface Opener {
+        OpenFont open() throws IOException;
+    }
+
+    /** A glyph's outline, and the tight box around it, ems. */
+    record Drawn(Path outline, Box ink) {}
 
     /**
      * An opened font, ready to lay out.
@@ -103,8 +164,10 @@ final class OutlineTypeface implements Typeface {
      * @param units the size at which it is laid out, in units of its design grid
      * @param capHeight ems
      * @param missingGlyph the code of the glyph that stands for what the font lacks
+     * @param layout the tables of its rules; empty where they are not known
      */
-    record OpenFont(Font font, int units, double capHeight, int missingGlyph) {
+    record OpenFont(
+            Font font, int units, double capHeight, int missingGlyph, Optional<Map<String, ByteBuffer>> layout) {
         /** Where neither the file nor its letters say how tall capitals are. Common practice. */
         private static final double USUAL_CAP_HEIGHT = 0.7;
 
@@ -115,7 +178,11 @@ final class OutlineTypeface implements Typeface {
                     TextAttribute.KERNING, TextAttribute.KERNING_ON,
                     TextAttribute.LIGATURES, TextAttribute.LIGATURES_ON));
             double height = capHeight > 0 ? capHeight : measured(font) / units;
-            return new OpenFont(font, units, height, font.getMissingGlyphCode());
+            return new OpenFont(font, units, height, font.getMissingGlyphCode(), Optional.empty());
+        }
+
+        OpenFont withLayout(Optional<Map<String, ByteBuffer>> tables) {
+            return new OpenFont(font, units, capHeight, missingGlyph, tables);
         }
 
         private static double measured(Font font) {

@@ -3,6 +3,7 @@ package dev.quoin.lettering;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.Optional;
 
 /** The bundled fonts of single strokes, after A. V. Hershey's data. */
 final class StrokeFonts {
@@ -16,7 +17,7 @@ final class StrokeFonts {
     }
 
     private static FontFace face(String family, String file, boolean plain) {
-        return new FontFace(family, 400, false, new StrokeTypeface(() -> read(file, plain)));
+        return new FontFace(family, 400, false, new StrokeTypeface(() -> read(file, plain)), Optional.empty());
     }
 
     private static StrokeData read(String file, boolean plain) {

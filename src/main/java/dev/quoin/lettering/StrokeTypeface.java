@@ -60,7 +60,7 @@ final class StrokeTypeface implements Typeface {
         for (String grapheme : Characters.graphemes(new String(text, start, end - start))) {
             Optional<StrokeGlyph> glyph = glyph(grapheme);
             Path path = glyph.map(StrokeGlyph::path).orElse(Path.EMPTY);
-            glyphs.add(new GlyphRun.Glyph(path, pen, 0, at, glyph.isEmpty()));
+            glyphs.add(new GlyphRun.Glyph(path, path.bounds(), pen, 0, at, glyph.isEmpty()));
             pen += glyph.map(StrokeGlyph::advance).orElse(0.0);
             at += grapheme.length();
         }

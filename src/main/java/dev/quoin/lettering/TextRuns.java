@@ -38,6 +38,9 @@ record TextRuns(String line, List<String> graphemes, List<TextPart> parts, Set<I
 
     /** The parts from left to right. */
     List<TextPart> inVisualOrder() {
+        if (parts.isEmpty()) {
+            return parts;
+        }
         byte[] levels = new byte[parts.size()];
         for (int i = 0; i < levels.length; i++) {
             levels[i] = parts.get(i).level();

@@ -7,14 +7,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.quoin.drawing.TextAnchor;
 import dev.quoin.geometry.Affine;
 import dev.quoin.geometry.Box;
-import dev.quoin.geometry.FillRule;
 import dev.quoin.geometry.Path;
 import java.awt.Font;
 import java.awt.font.FontRenderContext;
 import java.awt.font.GlyphVector;
 import java.awt.font.TextAttribute;
-import java.awt.geom.Area;
-import java.awt.geom.Rectangle2D;
 import java.io.ByteArrayInputStream;
 import java.util.List;
 import java.util.Map;
@@ -53,7 +50,7 @@ class TypesetterTest {
         assertTrue(Fonts.set("AV", "sans-serif").advance() < apart - 0.05);
         TypesetText ligature = Fonts.set("fi", "sans-serif");
         TypesetText letters = Fonts.set("f\u200Ci", "sans-serif");
-        assertTrue(difference(letters.outline(), ligature.outline()) > 0.01);
+        assertTrue(Coverage.difference(letters.outline(), ligature.outline()) > 0.01);
     }
 
     @Test
@@ -83,7 +80,7 @@ class TypesetterTest {
                 .sum();
         assertEquals(letters, isolated.advance(), 1e-6);
         // In this font the joined forms are as wide as the isolated ones; their ink is not the same.
-        assertTrue(difference(joined.outline(), isolated.outline()) > 0.1);
+        assertTrue(Coverage.difference(joined.outline(), isolated.outline()) > 0.1);
     }
 
     @Test
@@ -92,7 +89,8 @@ class TypesetterTest {
         TypesetText noon = Fonts.set("ن", "sans-serif");
         Box leftHalf = new Box(0, -1, word.advance() / 2, 1);
         assertTrue(
-                inkArea(word.outline(), leftHalf) > 0.5 * inkArea(noon.outline(), new Box(-1, -1, 2, 1)),
+                Coverage.inkArea(word.outline(), leftHalf)
+                        > 0.5 * Coverage.inkArea(noon.outline(), new Box(-1, -1, 2, 1)),
                 "the second letter stands at the left");
     }
 
@@ -126,8 +124,8 @@ class TypesetterTest {
         TypesetText open = Fonts.set("(", "sans-serif");
         double width = open.ink().maxX() + 0.02;
         assertEquals(
-                inkArea(open.outline(), new Box(-1, -1, 2, 2)),
-                inkArea(line.outline(), new Box(-1, -1, width, 2)),
+                Coverage.inkArea(open.outline(), new Box(-1, -1, 2, 2)),
+                Coverage.inkArea(line.outline(), new Box(-1, -1, width, 2)),
                 1e-3);
     }
 
@@ -197,22 +195,6 @@ class TypesetterTest {
     }
 
     private static void assertSameCoverage(Path expected, Path actual) {
-        assertEquals(0, difference(expected, actual), 1e-4);
-    }
-
-    /** The area that only one of the two covers, as a part of the first's. */
-    private static double difference(Path expected, Path actual) {
-        Box around = expected.bounds().union(actual.bounds()).grow(1);
-        Area difference = new Area(expected.toShape(FillRule.NON_ZERO));
-        difference.exclusiveOr(new Area(actual.toShape(FillRule.NON_ZERO)));
-        return inkArea(Path.of(difference), around) / inkArea(expected, around);
-    }
-
-    private static double inkArea(Path outline, Box within) {
-        Area area = new Area(outline.toShape(FillRule.NON_ZERO));
-        area.intersect(new Area(new Rectangle2D.Double(within.minX(), within.minY(), within.width(), within.height())));
-        return Math.abs(Path.of(area).flatten(1e-5).stream()
-                .mapToDouble(dev.quoin.geometry.Polyline::signedArea)
-                .sum());
+        assertEquals(0, Coverage.difference(expected, actual), 1e-4);
     }
 }
