@@ -22,6 +22,11 @@ record CodeCompiler(Expressions expressions) {
         Optional<VariableText> content = element.data("content");
         if (!element.tag().equals("rect")) {
             problems.error(element.place(), element.describe() + ": a code fills a rectangle", "use a <rect>");
+        } else if (shape.clip().isPresent() && !shape.clip().get().holds(shape.path())) {
+            problems.error(
+                    element.place(),
+                    element.describe() + ": the code is cut off by a clip path, and could not be read",
+                    "take it out of the clip");
         } else if (content.isEmpty()) {
             problems.error(element.place(), element.describe() + ": the code has no data-content", "say what it holds");
         } else if (kind.isPresent()) {

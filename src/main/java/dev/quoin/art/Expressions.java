@@ -20,6 +20,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /**
  * Compiles the placeholders of templates, each to a small FreeMarker template of its own. Nothing is escaped: values go
@@ -55,13 +56,25 @@ final class Expressions {
 
     /** Compiles a text; what is wrong with its placeholders is a problem at {@code place}. */
     TextSource compile(VariableText text, Place place, Problems problems) {
+        return compile(text, UnaryOperator.identity(), place, problems);
+    }
+
+    /** The same for a {@code style} attribute, in which a placeholder gives a value and nothing more. */
+    TextSource compileStyle(VariableText text, Place place, Problems problems) {
+        return compile(text, StyleValue::only, place, problems);
+    }
+
+    private TextSource compile(
+            VariableText text, UnaryOperator<TextSource.Part> guard, Place place, Problems problems) {
         List<TextSource.Part> parts = new ArrayList<>();
         TrialModel trial = columns.trial();
         for (VariableText.Part part : text.parts()) {
             if (part instanceof VariableText.Literal literal) {
                 parts.add(row -> literal.text());
             } else if (part instanceof VariableText.Placeholder placeholder) {
-                compile(placeholder.expression(), trial, place, problems).ifPresent(parts::add);
+                compile(placeholder.expression(), trial, place, problems)
+                        .map(guard)
+                        .ifPresent(parts::add);
             }
         }
         for (String name : trial.unknown()) {

@@ -48,6 +48,11 @@ record FittedLettering(
     }
 
     @Override
+    public TextSource source() {
+        return text;
+    }
+
+    @Override
     public boolean strokes() {
         return fonts.strokes();
     }

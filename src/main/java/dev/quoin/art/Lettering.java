@@ -9,6 +9,9 @@ sealed interface Lettering permits PlacedLettering, FittedLettering {
     /** The letters of a row, or nothing if it has a problem. */
     Optional<Lettered> set(Merging row, Element element);
 
+    /** What a problem with the whole text is told of. */
+    TextSource source();
+
     /** Whether the letters are open strokes, to be followed and not filled. */
     boolean strokes();
 

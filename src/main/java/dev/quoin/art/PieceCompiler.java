@@ -87,10 +87,10 @@ final class PieceCompiler {
         if (!shape.painted()) {
             return Optional.empty();
         }
-        Path path = shape.path();
-        Area interior = shape.filled() ? new Area(path, shape.rule()) : Area.EMPTY;
-        Mark mark = new Mark(process, path, Painted.area(interior, shape.strokeOutline()), true);
-        return Optional.of(new FixedPiece(element, mark));
+        Area area = Painted.area(shape.interior(), shape.strokeOutline());
+        Mark mark = new Mark(process, shape.shownPath(), area, true);
+        boolean isCutAway = mark.path().isEmpty() && area.isEmpty();
+        return isCutAway ? Optional.empty() : Optional.of(new FixedPiece(element, mark));
     }
 
     private Optional<Piece> compile(DrawnText text, Map<String, Path> shapes, Problems problems) {
@@ -107,7 +107,8 @@ final class PieceCompiler {
                         letters,
                         text.filled(),
                         text.strokeWidth() * frame.scale(),
-                        frame.toItem()));
+                        frame.toItem(),
+                        text.clip()));
     }
 
     private Piece when(Element element, Piece piece, Problems problems) {

@@ -32,6 +32,18 @@ record PlacedLettering(List<Line> lines, Typesetter typesetter) implements Lette
     }
 
     @Override
+    public TextSource source() {
+        List<TextSource> sources = lines.stream()
+                .flatMap(line -> line.runs().stream())
+                .map(LineRun::text)
+                .toList();
+        return sources.stream()
+                .filter(text -> !text.columns().isEmpty())
+                .findFirst()
+                .orElse(sources.get(0));
+    }
+
+    @Override
     public boolean strokes() {
         return lines.stream()
                 .flatMap(line -> line.runs().stream())

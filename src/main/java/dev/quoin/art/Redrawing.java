@@ -4,6 +4,7 @@ import dev.quoin.drawing.Drawn;
 import dev.quoin.drawing.Element;
 import dev.quoin.drawing.SvgDrawing;
 import dev.quoin.drawing.VariableAttribute;
+import dev.quoin.problem.Place;
 import dev.quoin.problem.Problem;
 import dev.quoin.problem.Problems;
 import java.util.ArrayList;
@@ -18,6 +19,7 @@ final class Redrawing {
 
     private final SvgDrawing drawing;
     private final PieceCompiler compiler;
+    private final List<VariableAttribute> attributes;
     private final List<TextSource> sources = new ArrayList<>();
     private final Map<List<String>, Redrawn> remembered = new LinkedHashMap<>(16, 0.75f, true) {
         @Override
@@ -29,9 +31,14 @@ final class Redrawing {
     Redrawing(SvgDrawing drawing, Expressions expressions, PieceCompiler compiler, Problems problems) {
         this.drawing = drawing;
         this.compiler = compiler;
-        for (VariableAttribute attribute : drawing.variableAttributes()) {
+        this.attributes = drawing.variableAttributes();
+        for (VariableAttribute attribute : attributes) {
+            Place place = attribute.element().place();
+            boolean isStyle = attribute.name().equals("style");
             sources.add(
-                    expressions.compile(attribute.value(), attribute.element().place(), problems));
+                    isStyle
+                            ? expressions.compileStyle(attribute.value(), place, problems)
+                            : expressions.compile(attribute.value(), place, problems));
         }
     }
 
@@ -39,8 +46,7 @@ final class Redrawing {
     List<Piece> pieces(Merging row, int index) {
         List<String> values = new ArrayList<>();
         for (int i = 0; i < sources.size(); i++) {
-            Optional<String> value =
-                    row.text(sources.get(i), drawing.variableAttributes().get(i).element());
+            Optional<String> value = row.text(sources.get(i), attributes.get(i).element());
             if (value.isEmpty()) {
                 return List.of();
             }
@@ -54,7 +60,7 @@ final class Redrawing {
     /** An error that quotes what a row's value makes of an attribute is the row's; others are the template's. */
     private void tell(Problem problem, List<String> values, Merging row) {
         for (int i = 0; i < values.size(); i++) {
-            Element element = drawing.variableAttributes().get(i).element();
+            Element element = attributes.get(i).element();
             if (problem.isError()
                     && element.place().equals(problem.place())
                     && problem.message().contains('"' + values.get(i) + '"')) {

@@ -3,11 +3,13 @@ package dev.quoin.art;
 import dev.quoin.drawing.Element;
 import dev.quoin.geometry.Affine;
 import dev.quoin.geometry.Area;
+import dev.quoin.geometry.Clip;
 import dev.quoin.geometry.FillRule;
 import dev.quoin.geometry.Path;
 import dev.quoin.problem.Problems;
 import dev.quoin.shop.Method;
 import dev.quoin.shop.Recipe;
+import java.util.Optional;
 
 /**
  * A text.
@@ -16,16 +18,25 @@ import dev.quoin.shop.Recipe;
  * @param filled whether its letters are painted
  * @param strokeWidth of its letters' outlines, mm; 0 where they have none
  * @param toItem the move from the text's frame into item coordinates
+ * @param clip the window that all of it must show through, in item coordinates
  */
 record TextPiece(
-        Element element, String process, Lettering lettering, boolean filled, double strokeWidth, Affine toItem)
+        Element element,
+        String process,
+        Lettering lettering,
+        boolean filled,
+        double strokeWidth,
+        Affine toItem,
+        Optional<Clip> clip)
         implements Piece {
     @Override
     public void draw(Merging row) {
         lettering.set(row, element).ifPresent(lettered -> {
             row.add(lettered.text());
             if (!lettered.outline().isEmpty()) {
-                row.add(mark(lettered.outline()));
+                Mark mark = mark(lettered.outline());
+                row.add(mark);
+                checkClip(mark, row);
             }
         });
     }
@@ -41,6 +52,20 @@ record TextPiece(
                     element.describe() + " is set in a font of single strokes, and the recipe " + recipe.name()
                             + " fills '" + process + "'",
                     "choose a font of outlines, or a process that the recipe follows");
+        }
+    }
+
+    /** Half a name is never meant. */
+    private void checkClip(Mark mark, Merging row) {
+        boolean isWhole = clip.isEmpty()
+                || (clip.get().holds(mark.path())
+                        && clip.get().holds(mark.area().outline()));
+        if (!isWhole) {
+            row.error(
+                    lettering.source(),
+                    element,
+                    element.describe() + " is cut off by a clip path, or at the edge of the drawing it stands in",
+                    "move it inside, take it out of the clip, or shorten it");
         }
     }
 

@@ -2,8 +2,10 @@ package dev.quoin.drawing;
 
 import dev.quoin.geometry.Affine;
 import dev.quoin.geometry.Area;
+import dev.quoin.geometry.Clip;
 import dev.quoin.geometry.FillRule;
 import dev.quoin.geometry.Path;
+import java.util.Optional;
 
 /**
  * A shape, painted or not.
@@ -13,14 +15,38 @@ import dev.quoin.geometry.Path;
  * @param toItem the move from there into item coordinates
  * @param rule the fill rule of its interior
  * @param filled whether its interior is painted
- * @param strokeOutline the area that its stroke covers, in item coordinates, dashes and joins as drawn; empty where it
- *     has none
+ * @param strokeOutline the area that its stroke covers, in item coordinates, dashes and joins as drawn, cut by the clip;
+ *     empty where it has none
+ * @param clip the window through which it shows, in item coordinates; empty where it shows whole
  */
-public record DrawnShape(Element element, Path local, Affine toItem, FillRule rule, boolean filled, Area strokeOutline)
+public record DrawnShape(
+        Element element,
+        Path local,
+        Affine toItem,
+        FillRule rule,
+        boolean filled,
+        Area strokeOutline,
+        Optional<Clip> clip)
         implements Drawn {
-    /** The path itself, in item coordinates. */
+    /** A shape that shows whole. */
+    public DrawnShape(Element element, Path local, Affine toItem, FillRule rule, boolean filled, Area strokeOutline) {
+        this(element, local, toItem, rule, filled, strokeOutline, Optional.empty());
+    }
+
+    /** The path itself, whole, in item coordinates. */
     public Path path() {
         return local.transform(toItem);
+    }
+
+    /** The part of the path that shows, open where the clip cuts it: what a beam follows. */
+    public Path shownPath() {
+        return clip.map(window -> window.cut(path())).orElseGet(this::path);
+    }
+
+    /** The part of its interior that is painted and shows. */
+    public Area interior() {
+        Area whole = filled ? new Area(path(), rule) : Area.EMPTY;
+        return clip.map(window -> window.cut(whole)).orElse(whole);
     }
 
     public boolean painted() {

@@ -12,8 +12,7 @@ import org.w3c.dom.css.CSSPrimitiveValue;
 final class Effects {
     private static final Map<Integer, String> NOT_YET = Map.of(
             SVGCSSEngine.FILTER_INDEX, "filter",
-            SVGCSSEngine.MASK_INDEX, "mask",
-            SVGCSSEngine.CLIP_PATH_INDEX, "clip path");
+            SVGCSSEngine.MASK_INDEX, "mask");
     private static final Map<Integer, String> MARKERS = Map.of(
             SVGCSSEngine.MARKER_START_INDEX, "marker-start",
             SVGCSSEngine.MARKER_MID_INDEX, "marker-mid",

@@ -1,5 +1,6 @@
 package dev.quoin.drawing;
 
+import java.awt.geom.Area;
 import java.util.IdentityHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -53,8 +54,12 @@ final class NodeBuilder extends GVTBuilder {
     private final Map<GraphicsNode, Element> elements = new IdentityHashMap<>();
     private final Map<GraphicsNode, Painting> paintings = new IdentityHashMap<>();
     private final Map<GraphicsNode, DrawnText> texts = new IdentityHashMap<>();
+    private final Map<GraphicsNode, Area> clips = new IdentityHashMap<>();
+    private final ClipReader clipReader;
     /** How many parts that are drawn anew the element just built stands in. */
     private int insideParts;
+    /** How many clip paths: what stands in one is not painted. */
+    private int insideClips;
 
     /** @param anew whether the varying parts are drawn, or else all but those */
     NodeBuilder(Origins origins, Variation variation, boolean anew, Reporter reporter, QuietAgent agent) {
@@ -66,6 +71,7 @@ final class NodeBuilder extends GVTBuilder {
         this.effects = new Effects(reporter);
         this.styles = new Styles(reporter, agent);
         this.troubles = new Troubles(reporter);
+        this.clipReader = new ClipReader(this, reporter);
     }
 
     /** The element that a node was built from, if it is one that can be marked, or stands for a varying part. */
@@ -81,6 +87,11 @@ final class NodeBuilder extends GVTBuilder {
     /** The text that a node stands for, in its own user units. */
     Optional<DrawnText> text(GraphicsNode node) {
         return Optional.ofNullable(texts.get(node));
+    }
+
+    /** What a node's clip path lets through, in its own user units. */
+    Optional<Area> clip(GraphicsNode node) {
+        return Optional.ofNullable(clips.get(node));
     }
 
     /** The varying part that starts at an element; -1 if none does. */
@@ -126,6 +137,18 @@ final class NodeBuilder extends GVTBuilder {
         return new CompositeGraphicsNode();
     }
 
+    /** Builds an element of a clip path: whole, wherever the part stands that it cuts. */
+    GraphicsNode buildReferred(BridgeContext context, Element element) {
+        insideParts++;
+        insideClips++;
+        try {
+            return build(context, element);
+        } finally {
+            insideParts--;
+            insideClips--;
+        }
+    }
+
     private Optional<GraphicsNode> draw(BridgeContext context, Element element) {
         Bridge bridge = context.getBridge(element);
         if (!(bridge instanceof GraphicsNodeBridge nodeBridge)) {
@@ -146,7 +169,9 @@ final class NodeBuilder extends GVTBuilder {
         if (element.getLocalName().equals("use") && !troubles.leadsInside(element, context)) {
             return Optional.empty();
         }
-        effects.check(element);
+        if (insideClips == 0) {
+            effects.check(element);
+        }
         troubles.checkRadii(element);
         GraphicsNode node = nodeBridge.createGraphicsNode(context, element);
         if (node == null) {
@@ -155,11 +180,12 @@ final class NodeBuilder extends GVTBuilder {
         if (nodeBridge.isComposite()) {
             buildComposite(context, element, (CompositeGraphicsNode) node);
         }
+        clipReader.read(element, node, context).ifPresent(clip -> clips.put(node, clip));
         if (element.getLocalName().equals("svg")) {
             context.closeViewport(element);
         }
         // Styles in percent depend on the viewport, so they are asked for while it is open.
-        if (node instanceof ShapeNode) {
+        if (node instanceof ShapeNode && insideClips == 0) {
             paintings.put(node, Painting.of(element, reporter));
         } else if (element.getLocalName().equals("text")) {
             TextReader.read(element, origins, reporter, context).ifPresent(text -> texts.put(node, text));

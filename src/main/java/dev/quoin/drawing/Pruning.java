@@ -9,6 +9,8 @@ import java.util.regex.Pattern;
 final class Pruning {
     private static final Pattern REFERENCE = Pattern.compile("#([^\\s'\"()]+)");
 
+    private static final Set<String> REFERRING = Set.of("href", "clip-path", "style");
+
     private final Variation variation;
     private final Set<SvgElement> kept = new HashSet<>();
     private final Set<String> referred = new HashSet<>();
@@ -17,7 +19,12 @@ final class Pruning {
     /** Kept are the parts and what stands above them, style sheets, and whatever may be referred to. */
     Pruning(SvgElement root, Variation variation) {
         this.variation = variation;
-        root.forEach(element -> element.attributes().forEach(this::note));
+        root.forEach(element -> {
+            element.attributes().forEach(this::note);
+            element.content().stream()
+                    .filter(text -> element.tag().equals("style") && text instanceof SvgText)
+                    .forEach(text -> note(((SvgText) text).text()));
+        });
         mark(root, variation.looksAtNeighbours());
     }
 
@@ -26,8 +33,12 @@ final class Pruning {
     }
 
     private void note(SvgAttribute attribute) {
-        anyIdMayBeReferred |= attribute.varies() && attribute.localName().equals("href");
-        Matcher reference = REFERENCE.matcher(attribute.value().source());
+        anyIdMayBeReferred |= attribute.varies() && REFERRING.contains(attribute.localName());
+        note(attribute.value().source());
+    }
+
+    private void note(String text) {
+        Matcher reference = REFERENCE.matcher(text);
         while (reference.find()) {
             referred.add(reference.group(1));
         }

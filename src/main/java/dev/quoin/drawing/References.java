@@ -3,14 +3,18 @@ package dev.quoin.drawing;
 import dev.quoin.problem.Problems;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** Where the {@code use} elements of a drawing lead. */
 final class References {
     private static final int MOST_ELEMENTS = 100_000;
     private static final int LONGEST_CHAIN = 500;
+
+    private static final Pattern URL = Pattern.compile("url\\(\\s*['\"]?#([^'\")]+?)['\"]?\\s*\\)");
 
     private final Map<String, SvgElement> byId = new HashMap<>();
     private final Merge merge;
@@ -24,9 +28,12 @@ final class References {
         });
     }
 
-    /** What a {@code use} shows, if its reference is known and leads to an element of the drawing. */
+    /**
+     * What a {@code use} shows, or a {@code textPath} runs along, if its reference is known and leads to an element of
+     * the drawing.
+     */
     Optional<SvgElement> target(SvgElement element) {
-        if (!element.tag().equals("use")) {
+        if (!element.tag().equals("use") && !element.tag().equals("textPath")) {
             return Optional.empty();
         }
         return element.href()
@@ -34,6 +41,18 @@ final class References {
                 .map(String::strip)
                 .filter(href -> href.startsWith("#"))
                 .map(href -> byId.get(href.substring(1)));
+    }
+
+    /** The clip paths that an element names itself, in its attribute or its style. */
+    List<SvgElement> clipPaths(SvgElement element) {
+        return element.attributes().stream()
+                .filter(attribute ->
+                        attribute.name().equals("clip-path") || attribute.name().equals("style"))
+                .flatMap(attribute -> merge.value(attribute).stream())
+                .flatMap(value -> URL.matcher(value).results())
+                .map(found -> byId.get(found.group(1)))
+                .filter(target -> target != null && target.tag().equals("clipPath"))
+                .toList();
     }
 
     /** Whether the drawing, each {@code use} put out in full, has an end and is not too large; an error if not. */

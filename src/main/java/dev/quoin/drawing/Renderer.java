@@ -1,6 +1,10 @@
 package dev.quoin.drawing;
 
 import dev.quoin.geometry.Affine;
+import dev.quoin.geometry.Area;
+import dev.quoin.geometry.Clip;
+import dev.quoin.geometry.FillRule;
+import dev.quoin.geometry.Path;
 import dev.quoin.problem.Problems;
 import java.awt.geom.AffineTransform;
 import java.util.ArrayList;
@@ -57,13 +61,13 @@ final class Renderer {
         context.prepare(dom.document());
         try {
             GraphicsNode top = builder.build(context, dom.document());
-            walk(top, frame.toItem(), List.of(), constant);
+            walk(top, frame.toItem(), Optional.empty(), constant);
         } finally {
             context.dispose();
         }
     }
 
-    private void walk(GraphicsNode node, Affine above, List<Viewport> viewports, List<Drawn> out) {
+    private void walk(GraphicsNode node, Affine above, Optional<Clip> clipAbove, List<Drawn> out) {
         Affine toItem = affine(node.getTransform()).then(above);
         Optional<Element> element = builder.element(node);
         int part = element.map(builder::part).orElse(-1);
@@ -71,26 +75,44 @@ final class Renderer {
             out.add(new DrawnVariable(part));
             return;
         }
+        Optional<Clip> clip = clipped(node, element, toItem, clipAbove);
         List<Drawn> to = part >= 0 ? parts.get(part) : out;
         if (element.isPresent() && node instanceof ShapeNode shape) {
             Painting painting = builder.painting(node);
-            shapes.read(element.get(), shape.getShape(), painting, toItem, viewports)
-                    .ifPresent(to::add);
+            shapes.read(element.get(), shape.getShape(), painting, toItem, clip).ifPresent(to::add);
         } else if (builder.text(node).isPresent()) {
-            to.add(moved(builder.text(node).get(), toItem));
+            to.add(moved(builder.text(node).get(), toItem, clip));
         } else if (node instanceof CompositeGraphicsNode composite) {
-            List<Viewport> inside = Viewport.inside(node, element, toItem, viewports);
             for (Object child : composite.getChildren()) {
-                walk((GraphicsNode) child, toItem, inside, to);
+                walk((GraphicsNode) child, toItem, clip, to);
             }
         }
     }
 
-    private static DrawnText moved(DrawnText text, Affine toItem) {
-        return new DrawnText(text.element(), text.lines(), toItem, text.strokeWidth(), text.filled());
+    private static DrawnText moved(DrawnText text, Affine toItem, Optional<Clip> clip) {
+        return new DrawnText(text.element(), text.lines(), toItem, text.strokeWidth(), text.filled(), clip);
     }
 
-    private static Affine affine(AffineTransform t) {
+    /** The window above, narrowed by the node's own clip path and, for a nested {@code svg} or symbol, its edge. */
+    private Optional<Clip> clipped(
+            GraphicsNode node, Optional<Element> element, Affine toItem, Optional<Clip> clipAbove) {
+        List<Path> regions = new ArrayList<>();
+        builder.clip(node).ifPresent(region -> regions.add(Path.of(region)));
+        // The outermost is the page, which cuts off nothing.
+        boolean isPage =
+                element.map(e -> e == e.getOwnerDocument().getDocumentElement()).orElse(true);
+        if (!isPage && node.getClip() != null) {
+            regions.add(Path.of(node.getClip().getClipPath().getBounds2D()));
+        }
+        Optional<Clip> clip = clipAbove;
+        for (Path region : regions) {
+            Clip own = new Clip(new Area(region.transform(toItem), FillRule.NON_ZERO));
+            clip = Optional.of(clip.map(own::and).orElse(own));
+        }
+        return clip;
+    }
+
+    static Affine affine(AffineTransform t) {
         return t == null
                 ? Affine.IDENTITY
                 : new Affine(

@@ -3,12 +3,12 @@ package dev.quoin.drawing;
 import dev.quoin.geometry.Affine;
 import dev.quoin.geometry.Area;
 import dev.quoin.geometry.Box;
+import dev.quoin.geometry.Clip;
 import dev.quoin.geometry.FillRule;
 import dev.quoin.geometry.Path;
 import java.awt.BasicStroke;
 import java.awt.Shape;
 import java.awt.geom.PathIterator;
-import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.apache.batik.bridge.CSSUtilities;
@@ -19,7 +19,7 @@ record ShapeReader(Origins origins, Reporter reporter) {
     private static final double FARTHEST_MM = 100_000;
 
     /** The shape of an element; nothing if it has no extent at all. */
-    Optional<Drawn> read(Element element, Shape shape, Painting painting, Affine toItem, List<Viewport> viewports) {
+    Optional<Drawn> read(Element element, Shape shape, Painting painting, Affine toItem, Optional<Clip> clip) {
         if (shape == null) {
             return Optional.empty();
         }
@@ -30,12 +30,22 @@ record ShapeReader(Origins origins, Reporter reporter) {
         Area outline = painting.stroke()
                 .map(stroke -> outline(element, local, stroke, toItem))
                 .orElse(Area.EMPTY);
-        DrawnShape drawn =
-                new DrawnShape(origins.of(element), local, toItem, rule(element), painting.filled(), outline);
-        if (drawn.painted()) {
-            checkWindows(element, drawn, viewports);
-        }
-        return Optional.of(drawn);
+        Area interior = painting.filled() ? new Area(local.transform(toItem), rule(element)) : Area.EMPTY;
+        // A clip that cuts nothing off need not be kept.
+        Optional<Clip> cutting = clip.filter(window ->
+                !(window.holds(local.transform(toItem)) && shows(window, interior) && shows(window, outline)));
+        return Optional.of(new DrawnShape(
+                origins.of(element),
+                local,
+                toItem,
+                rule(element),
+                painting.filled(),
+                cutting.map(window -> window.cut(outline)).orElse(outline),
+                cutting));
+    }
+
+    private static boolean shows(Clip window, Area area) {
+        return area.isEmpty() || window.holds(area);
     }
 
     /** A rectangle, circle or ellipse with a size of 0 is not drawn, its stroke neither (SVG 1.1, section 9). */
@@ -59,18 +69,6 @@ record ShapeReader(Origins origins, Reporter reporter) {
             reporter.error(element, "stands more than 100 m away from the page", "correct its numbers");
         }
         return near;
-    }
-
-    private void checkWindows(Element element, DrawnShape drawn, List<Viewport> viewports) {
-        for (Viewport viewport : viewports) {
-            if (!viewport.holds(drawn)) {
-                reporter.error(
-                        element,
-                        "is cut off at the edge of the <svg> or <symbol> around it, which cannot be marked yet",
-                        "cut it in the editor, or set overflow=\"visible\" there");
-                return;
-            }
-        }
     }
 
     private static FillRule rule(Element element) {

@@ -17,7 +17,7 @@ import org.w3c.dom.NodeList;
 final class Styles {
     private static final Pattern MOVES =
             Pattern.compile("(?:^|[;{\\s])(transform|transform-origin|transform-box|translate"
-                    + "|rotate|scale|x|y|cx|cy|r|rx|ry|d)\\s*:");
+                    + "|rotate|scale|x|y|width|height|cx|cy|r|rx|ry|d)\\s*:");
     private static final String FIXED_STROKE = "non-scaling-stroke";
 
     private final Reporter reporter;
@@ -36,7 +36,13 @@ final class Styles {
             sheetsChecked = true;
             checkSheets(element.getOwnerDocument());
         }
-        checkMoves(element, element.getAttribute("style"));
+        boolean isRoot = element == element.getOwnerDocument().getDocumentElement();
+        if (!isRoot) {
+            checkMoves(element, element.getAttribute("style"));
+        }
+        if (element.getLocalName().equals("svg") && element.hasAttribute("transform")) {
+            reporter.error(element, "has a transform, which is not supported there", "write it on a <g> around it");
+        }
         if (element.hasAttribute("transform-origin")) {
             reporter.error(element, "has a transform-origin, which is not supported", "write it into its transform");
         }

@@ -46,7 +46,8 @@ final class TextReader {
         }
         Painting paint = painting.orElse(Painting.NONE);
         double width = paint.stroke().map(BasicStroke::getLineWidth).orElse(0f);
-        return Optional.of(new DrawnText(origins.of(text), read, Affine.IDENTITY, width, paint.filled()));
+        return Optional.of(
+                new DrawnText(origins.of(text), read, Affine.IDENTITY, width, paint.filled(), Optional.empty()));
     }
 
     private void visit(Element element, boolean preserveAbove) {

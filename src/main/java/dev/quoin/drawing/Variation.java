@@ -29,7 +29,11 @@ final class Variation {
                     attributes.add(attribute);
                     owners.add(element);
                 }));
-        find(root);
+        if (sheetClipsByVarying(root)) {
+            roots.put(root, 0);
+        } else {
+            find(root);
+        }
     }
 
     /** The attributes with placeholders, in document order; {@link #owners} are theirs. */
@@ -68,11 +72,15 @@ final class Variation {
             roots.put(element, roots.size());
             return true;
         }
+        int before = roots.size();
         boolean leads = false;
         for (SvgElement child : element.children()) {
             leads |= find(child);
         }
-        if (leads) {
+        if (leads && isClippedByItsBox(element)) {
+            roots.values().removeIf(index -> index >= before);
+            roots.put(element, before);
+        } else if (leads) {
             above.add(element);
         }
         return leads;
@@ -80,12 +88,34 @@ final class Variation {
 
     private boolean varies(SvgElement element) {
         return element.attributes().stream().anyMatch(SvgAttribute::varies)
-                || references.target(element).map(this::holdsVarying).orElse(false);
+                || references.target(element).map(this::holdsVarying).orElse(false)
+                || references.clipPaths(element).stream().anyMatch(this::holdsVarying);
+    }
+
+    /** What stands in the box of all its shapes cannot be drawn without all of them. */
+    private boolean isClippedByItsBox(SvgElement element) {
+        return references.clipPaths(element).stream()
+                .anyMatch(clip -> clip.attribute("clipPathUnits").isPresent());
+    }
+
+    /** Which elements a style sheet clips is not known before they are drawn, so all of them vary. */
+    private boolean sheetClipsByVarying(SvgElement root) {
+        boolean[] found = new boolean[2];
+        root.forEach(element -> {
+            found[0] |= element.tag().equals("clipPath") && holdsVarying(element);
+            found[1] |= element.tag().equals("style")
+                    && element.content().stream()
+                            .anyMatch(text ->
+                                    text instanceof SvgText t && t.text().contains("clip-path"));
+        });
+        return found[0] && found[1];
     }
 
     private boolean holdsVarying(SvgElement element) {
         Boolean known = holds.get(element);
         if (known == null) {
+            // A clip path that leads back to itself ends here; drawing it tells the error.
+            holds.put(element, false);
             known = varies(element) || element.children().stream().anyMatch(this::holdsVarying);
             holds.put(element, known);
         }

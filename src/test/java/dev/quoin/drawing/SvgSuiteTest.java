@@ -4,34 +4,32 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
-import dev.quoin.geometry.Affine;
 import dev.quoin.problem.Problems;
-import java.awt.Color;
-import java.awt.Graphics2D;
-import java.awt.RenderingHints;
-import java.awt.image.BufferedImage;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * The shapes of a public test suite: our marks cover what Chromium paints. Source: github linebender/resvg, commit
+ * The shapes and the structure of a public test suite: our marks cover what Chromium paints, in all files but those
+ * listed: 238 of 288 files, 83 per cent, overlap by more than 0.99. Source: github linebender/resvg, commit
  * 08c79a31, test folders (Apache-2.0 OR MIT). The files have no real size, so each is given one.
  */
 @Tag("browser")
 class SvgSuiteTest {
-    /** Pixels of a picture; the files are 200 units wide, so that a line of one unit is three pixels wide. */
-    private static final int CELL = 600;
-
-    private static final int COLUMNS = 12;
     private static final double LEAST_OVERLAP = 0.99;
 
     /** Where we differ on purpose: we say what is wrong and draw nothing of it, since half a shape spoils a blank. */
@@ -55,7 +53,46 @@ class SvgSuiteTest {
             Map.entry("rect/rlh-values", "a unit of CSS 4 that depends on a font is an error"),
             Map.entry("rect/vi-and-vb-values", "a unit that depends on a window is an error"),
             Map.entry("rect/vmin-and-vmax-values", "a unit that depends on a window is an error"),
-            Map.entry("rect/vw-and-vh-values", "a unit that depends on a window is an error")));
+            Map.entry("rect/vw-and-vh-values", "a unit that depends on a window is an error"),
+            Map.entry("defs/style-inheritance-on-text", "text, compared with the letters of Batik in the tests of lettering"),
+            Map.entry("g/recursive-inheritance", "a gradient is an error"),
+            Map.entry("style-attribute/non-presentational-attribute", "a size in a style (SVG 2) is an error"),
+            Map.entry("style-attribute/transform", "a transform in a style (SVG 2) is an error"),
+            Map.entry("style/external-CSS", "no style sheet of another file is read: an error"),
+            Map.entry("style/non-presentational-attribute", "a size in a style (SVG 2) is an error"),
+            Map.entry("style/transform", "a transform in a style (SVG 2) is an error"),
+            Map.entry("svg/background-color", "the colour of the page is not marked"),
+            Map.entry("svg/background-color-with-viewbox", "the colour of the page is not marked"),
+            Map.entry("svg/mixed-namespaces", "text, compared with the letters of Batik in the tests of lettering"),
+            Map.entry("svg/nested-svg-with-transform-and-clip", "a transform on a nested svg (SVG 2) is an error"),
+            Map.entry("svg/nested-svg-with-transform-and-opacity", "what is see-through is an error"),
+            Map.entry("svg/not-UTF-8-encoding", "text, compared with the letters of Batik in the tests of lettering"),
+            Map.entry("symbol/opacity-on-symbol", "what is see-through is an error"),
+            Map.entry("symbol/opacity-on-symbol-with-viewBox", "what is see-through is an error"),
+            Map.entry("symbol/opacity-on-use", "what is see-through is an error"),
+            Map.entry("symbol/opacity-on-use-and-symbol", "what is see-through is an error"),
+            Map.entry("symbol/with-size-on-use-and-relative-units", "a raster picture is an error"),
+            Map.entry("symbol/with-transform", "a transform on a symbol (SVG 2) is an error"),
+            Map.entry("use/complex-style-resolving-order", "a gradient is an error"),
+            Map.entry("use/fill-opacity-inheritance", "what is see-through is an error"),
+            Map.entry("use/indirect-recursive-1", "a use that leads back to itself is an error; a browser leaves it out"),
+            Map.entry("use/indirect-recursive-2", "a use that leads back to itself is an error; a browser leaves it out"),
+            Map.entry("use/indirect-recursive-3", "a use that leads back to itself is an error; a browser leaves it out"),
+            Map.entry("use/nested-recursive-1", "a use that leads back to itself is an error; a browser leaves it out"),
+            Map.entry("use/nested-recursive-2", "a use that leads back to itself is an error; a browser leaves it out"),
+            Map.entry("use/opacity-inheritance", "what is see-through is an error"),
+            Map.entry("use/recursive", "a use that leads back to itself is an error; a browser leaves it out"),
+            Map.entry("use/self-recursive", "a use that leads back to itself is an error; a browser leaves it out"),
+            Map.entry("use/stroke-opacity-inheritance", "what is see-through is an error")));
+
+    /** Of those, the ones that are drawn, in another way. */
+    private static final Set<String> SILENT = Set.of(
+            "rect/ex-values",
+            "svg/background-color",
+            "svg/background-color-with-viewbox",
+            "defs/style-inheritance-on-text",
+            "svg/mixed-namespaces",
+            "svg/not-UTF-8-encoding");
 
     @TempDir
     private Path folder;
@@ -63,7 +100,7 @@ class SvgSuiteTest {
     @Test
     void ourMarksCoverWhatChromiumPaints() throws IOException, InterruptedException {
         String cases = System.getProperty("quoin.cases", "");
-        Path suite = Path.of(cases, "svg-suite", "shapes");
+        Path suite = Path.of(cases, "svg-suite");
         assumeTrue(!cases.isEmpty() && Files.isDirectory(suite), "skipped: no svg-suite under quoin.cases");
         List<Path> files;
         try (Stream<Path> all = Files.walk(suite)) {
@@ -71,88 +108,54 @@ class SvgSuiteTest {
                     .sorted()
                     .toList();
         }
-        BufferedImage picture = chromium(files);
+        List<byte[]> drawings = new ArrayList<>();
+        for (Path file : files) {
+            drawings.add(sized(file));
+        }
+        Coverage chromium = Coverage.byChromium(drawings, folder);
         List<String> failures = new ArrayList<>();
         List<String> different = new ArrayList<>();
         for (int i = 0; i < files.size(); i++) {
-            String name = suite.relativize(files.get(i)).toString().replace(".svg", "");
+            Path inSuite = suite.relativize(files.get(i));
+            String name = inSuite.subpath(1, inSuite.getNameCount()).toString().replace(".svg", "");
             Problems problems = new Problems();
-            double overlap = overlap(picture, i, ours(files.get(i), problems));
+            double overlap = chromium.overlap(i, Coverage.ours(drawings.get(i), problems));
             if (overlap < LEAST_OVERLAP) {
                 different.add(name);
-                assertTrue(problems.hasErrors() || name.equals("rect/ex-values"), name + " differs without a word");
+                boolean isTold = problems.hasErrors() || SILENT.contains(name);
+                assertTrue(isTold, name + " differs without a word");
             }
             if (overlap < LEAST_OVERLAP && !DIFFERENCES.containsKey(name)) {
                 failures.add(name + " overlaps by " + overlap + " " + problems.sorted());
             }
         }
         assertEquals(List.of(), failures);
-        assertTrue(files.size() > 130, files.size() + " files");
-        assertEquals(List.copyOf(DIFFERENCES.keySet()), different, "the differences listed are those that are");
+        assertEquals(288, files.size());
+        assertEquals(DIFFERENCES.keySet(), new TreeSet<>(different), "the differences listed are those that are");
     }
 
-    private BufferedImage chromium(List<Path> files) throws IOException, InterruptedException {
-        StringBuilder page = new StringBuilder(
-                "<!DOCTYPE html><meta charset='utf-8'><style>body { margin: 0 }" + " img { position: absolute; width: "
-                        + CELL + "px; height: " + CELL + "px; filter: brightness(0) }</style>\n");
-        for (int i = 0; i < files.size(); i++) {
-            Files.writeString(folder.resolve(i + ".svg"), sized(Files.readString(files.get(i))));
-            int x = i % COLUMNS * CELL;
-            int y = i / COLUMNS * CELL;
-            page.append("<img src='" + i + ".svg' style='left:" + x + "px;top:" + y + "px'>\n");
-        }
-        Path html = Files.writeString(folder.resolve("page.html"), page);
-        int rows = (files.size() + COLUMNS - 1) / COLUMNS;
-        return Chromium.screenshot(html, folder, COLUMNS * CELL, rows * CELL);
-    }
-
-    private static String sized(String svg) {
+    /** The file on a page 200 mm wide or high, in the proportion of its viewBox. */
+    private static byte[] sized(Path file) throws IOException {
+        // Bytes as they are: some files are in no known encoding.
+        String svg = Files.readString(file, StandardCharsets.ISO_8859_1);
         String root = svg.substring(svg.indexOf("<svg"), svg.indexOf('>', svg.indexOf("<svg")));
         String plain = root.replaceAll("\\s(width|height)=\"[^\"]*\"", "");
-        String height = root.contains("0 0 200 100") ? "100mm" : "200mm";
-        return svg.replace(root, plain + " width=\"200mm\" height=\"" + height + "\"");
+        String[] box = attribute(root, "viewBox").orElse("0 0 " + size(root)).split("[ ,]+");
+        double larger = Math.max(Double.parseDouble(box[2]), Double.parseDouble(box[3]));
+        String size = " width='" + 200 * Double.parseDouble(box[2]) / larger + "mm' height='"
+                + 200 * Double.parseDouble(box[3]) / larger + "mm'";
+        String viewBox = plain.contains("viewBox=") ? "" : " viewBox='" + String.join(" ", box) + "'";
+        return svg.replace(root, plain + size + viewBox).getBytes(StandardCharsets.ISO_8859_1);
     }
 
-    private static BufferedImage ours(Path file, Problems problems) throws IOException {
-        BufferedImage image = new BufferedImage(CELL, CELL, BufferedImage.TYPE_BYTE_GRAY);
-        Graphics2D graphics = image.createGraphics();
-        graphics.setColor(Color.WHITE);
-        graphics.fillRect(0, 0, CELL, CELL);
-        graphics.setColor(Color.BLACK);
-        graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
-        graphics.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
-        Affine toPixels = Affine.scale(CELL / 200.0, -CELL / 200.0).then(Affine.translate(CELL / 2.0, CELL / 2.0));
-        byte[] svg = Svg.bytes(sized(Files.readString(file)));
-        List<Drawn> drawn = SvgDrawing.read(file.getFileName().toString(), svg, problems)
-                .map(drawing -> drawing.draw(problems))
-                .orElse(List.of());
-        for (Drawn each : drawn) {
-            if (each instanceof DrawnShape shape) {
-                if (shape.filled()) {
-                    graphics.fill(shape.path().transform(toPixels).toShape(shape.rule()));
-                }
-                graphics.fill(shape.strokeOutline()
-                        .transform(toPixels)
-                        .outline()
-                        .toShape(shape.strokeOutline().rule()));
-            }
-        }
-        graphics.dispose();
-        return image;
+    private static String size(String root) {
+        String number = "[0-9.]+";
+        return attribute(root, "width").filter(w -> w.matches(number)).orElse("200") + " "
+                + attribute(root, "height").filter(h -> h.matches(number)).orElse("200");
     }
 
-    /** Intersection over union of two coverages. */
-    private static double overlap(BufferedImage picture, int cell, BufferedImage ours) {
-        double both = 0;
-        double either = 0;
-        for (int y = 0; y < CELL; y++) {
-            for (int x = 0; x < CELL; x++) {
-                int a = 255 - (picture.getRGB(cell % COLUMNS * CELL + x, cell / COLUMNS * CELL + y) & 0xFF);
-                int b = 255 - ours.getRaster().getSample(x, y, 0);
-                both += Math.min(a, b);
-                either += Math.max(a, b);
-            }
-        }
-        return either == 0 ? 1 : both / either;
+    private static Optional<String> attribute(String tag, String name) {
+        Matcher value = Pattern.compile("\\s" + name + "=\"([^\"]*)\"").matcher(tag);
+        return value.find() ? Optional.of(value.group(1)) : Optional.empty();
     }
 }
