@@ -9,16 +9,16 @@ import java.awt.geom.PathIterator;
 import java.util.HashSet;
 import java.util.Optional;
 import java.util.Set;
+import org.apache.batik.anim.dom.SVGOMDocument;
 import org.apache.batik.bridge.BridgeContext;
 import org.apache.batik.bridge.CSSUtilities;
-import org.apache.batik.anim.dom.SVGOMDocument;
 import org.apache.batik.bridge.SVGUtilities;
-import org.apache.batik.util.ParsedURL;
 import org.apache.batik.css.engine.SVGCSSEngine;
 import org.apache.batik.css.engine.value.Value;
 import org.apache.batik.gvt.CompositeGraphicsNode;
 import org.apache.batik.gvt.GraphicsNode;
 import org.apache.batik.gvt.ShapeNode;
+import org.apache.batik.util.ParsedURL;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
 

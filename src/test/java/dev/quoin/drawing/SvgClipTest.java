@@ -100,17 +100,19 @@ class SvgClipTest {
 
     @Test
     void aClippedGroupWithAPlaceholderInsideStaysClipped() {
-        String body = "<style>.k { clip-path: url(#c) }</style><clipPath id='c'><rect width='10' height='50'/></clipPath>"
-                + "<g class='k'><rect width='${w}' height='10'/></g>";
+        String body =
+                "<style>.k { clip-path: url(#c) }</style><clipPath id='c'><rect width='10' height='50'/></clipPath>"
+                        + "<g class='k'><rect width='${w}' height='10'/></g>";
         DrawnShape cut = (DrawnShape) partWithShapes(Svg.redrawn(body, "12")).get(0);
         assertEquals(10, cut.interior().outline().bounds().width(), 1e-6);
     }
 
     @Test
     void clipPathsThatLeadBackToThemselvesAreAnError() {
-        String problems = Svg.problems(Svg.page("<clipPath id='a'><rect width='9' height='9' clip-path='url(#b)'/></clipPath>"
-                + "<clipPath id='b'><rect width='9' height='9' clip-path='url(#a)'/></clipPath>"
-                + "<rect width='9' height='9' clip-path='url(#a)'/>"));
+        String problems =
+                Svg.problems(Svg.page("<clipPath id='a'><rect width='9' height='9' clip-path='url(#b)'/></clipPath>"
+                        + "<clipPath id='b'><rect width='9' height='9' clip-path='url(#a)'/></clipPath>"
+                        + "<rect width='9' height='9' clip-path='url(#a)'/>"));
         assertTrue(problems.contains("is cut by clip paths that lead back to themselves"), problems);
     }
 

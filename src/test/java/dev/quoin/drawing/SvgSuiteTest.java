@@ -54,7 +54,9 @@ class SvgSuiteTest {
             Map.entry("rect/vi-and-vb-values", "a unit that depends on a window is an error"),
             Map.entry("rect/vmin-and-vmax-values", "a unit that depends on a window is an error"),
             Map.entry("rect/vw-and-vh-values", "a unit that depends on a window is an error"),
-            Map.entry("defs/style-inheritance-on-text", "text, compared with the letters of Batik in the tests of lettering"),
+            Map.entry(
+                    "defs/style-inheritance-on-text",
+                    "text, compared with the letters of Batik in the tests of lettering"),
             Map.entry("g/recursive-inheritance", "a gradient is an error"),
             Map.entry("style-attribute/non-presentational-attribute", "a size in a style (SVG 2) is an error"),
             Map.entry("style-attribute/transform", "a transform in a style (SVG 2) is an error"),
@@ -75,9 +77,12 @@ class SvgSuiteTest {
             Map.entry("symbol/with-transform", "a transform on a symbol (SVG 2) is an error"),
             Map.entry("use/complex-style-resolving-order", "a gradient is an error"),
             Map.entry("use/fill-opacity-inheritance", "what is see-through is an error"),
-            Map.entry("use/indirect-recursive-1", "a use that leads back to itself is an error; a browser leaves it out"),
-            Map.entry("use/indirect-recursive-2", "a use that leads back to itself is an error; a browser leaves it out"),
-            Map.entry("use/indirect-recursive-3", "a use that leads back to itself is an error; a browser leaves it out"),
+            Map.entry(
+                    "use/indirect-recursive-1", "a use that leads back to itself is an error; a browser leaves it out"),
+            Map.entry(
+                    "use/indirect-recursive-2", "a use that leads back to itself is an error; a browser leaves it out"),
+            Map.entry(
+                    "use/indirect-recursive-3", "a use that leads back to itself is an error; a browser leaves it out"),
             Map.entry("use/nested-recursive-1", "a use that leads back to itself is an error; a browser leaves it out"),
             Map.entry("use/nested-recursive-2", "a use that leads back to itself is an error; a browser leaves it out"),
             Map.entry("use/opacity-inheritance", "what is see-through is an error"),

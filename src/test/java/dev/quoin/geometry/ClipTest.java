@@ -22,8 +22,8 @@ class ClipTest {
             Path shape = blob(random);
             Path window = blob(random);
             Area cut = new Clip(new Area(window, FillRule.NON_ZERO)).cut(new Area(shape, FillRule.NON_ZERO));
-            double expected = OverlayNGRobust.overlay(polygon(shape), polygon(window), 1)
-                    .getArea();
+            double expected =
+                    OverlayNGRobust.overlay(polygon(shape), polygon(window), 1).getArea();
             assertEquals(expected, area(cut), 0.01, i + ": " + shape + " in " + window);
         }
     }
