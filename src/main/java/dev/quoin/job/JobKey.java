@@ -39,6 +39,11 @@ public enum JobKey {
             "CHAR",
             "What separates the order's cells: , ; or tab; if not given, found by looking."),
     DATE("date", Kind.TEXT, "YYYY-MM-DD", "The date to print on the papers; if not given, none."),
+    SHOW(
+            "show",
+            Kind.LIST,
+            "COLUMN",
+            "The columns that a proof shows beside each piece; if not given, those that are marked on it."),
     QUANTITY_COLUMN("quantity-column", Kind.TEXT, "COLUMN", "How many items a row stands for: empty is 1, 0 is none."),
     RECIPE_COLUMN("recipe-column", Kind.TEXT, "COLUMN", "The recipe of each row; an empty cell means --recipe."),
     TEMPLATE_COLUMN(

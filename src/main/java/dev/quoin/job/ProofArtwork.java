@@ -1,0 +1,77 @@
+package dev.quoin.job;
+
+import dev.quoin.art.SharedSizes;
+import dev.quoin.drawing.Page;
+import dev.quoin.geometry.Box;
+import dev.quoin.order.Item;
+import dev.quoin.order.Row;
+import dev.quoin.plate.Plate;
+import dev.quoin.plate.Seat;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** The artwork of a plan's items row by row, as the plates will have it. */
+final class ProofArtwork {
+    private final LoadedJob job;
+    private final Plan plan;
+    private final ItemMerge merge;
+    private final Plate[] plateOf;
+    private final Seat[] seatOf;
+    private final Map<Plate, SharedSizes> sizes = new IdentityHashMap<>();
+
+    ProofArtwork(LoadedJob job, Plan plan) throws IOException {
+        this.job = job;
+        this.plan = plan;
+        merge = new ItemMerge(job, plan.sharing());
+        plateOf = new Plate[job.items().size() + 1];
+        seatOf = new Seat[job.items().size() + 1];
+        for (Plate plate : plan.plates()) {
+            sizes.put(plate, merge.sizes(plate));
+            for (Seat seat : plate.seats()) {
+                plateOf[seat.item()] = plate;
+                seatOf[seat.item()] = seat;
+            }
+        }
+    }
+
+    /** How many items the plan has. */
+    int pieces() {
+        return plan.plates().stream().mapToInt(plate -> plate.seats().size()).sum();
+    }
+
+    /** A row's items; none of a row that is left out. */
+    List<Alike> of(Row row) throws IOException {
+        List<Alike> found = new ArrayList<>();
+        for (Item item : job.items().ofRow(row)) {
+            if (seatOf[item.number()] != null) {
+                int last = found.size() - 1;
+                if (last >= 0 && isLike(found.get(last), item)) {
+                    found.set(last, found.get(last).andOneMore());
+                } else {
+                    found.add(drawn(item));
+                }
+            }
+        }
+        return found;
+    }
+
+    /** The page of a row's template around the item's centre, mm. */
+    Box page(Row row) throws IOException {
+        Page page = merge.choice(row).template().page();
+        return Box.centred(page.width(), page.height());
+    }
+
+    private Alike drawn(Item item) throws IOException {
+        Plate plate = plateOf[item.number()];
+        return new Alike(item, 1, merge.merge(item, sizes.get(plate)), plate, seatOf[item.number()]);
+    }
+
+    /** Copies look alike, but for what is an item's own, and for sizes that each plate has for itself. */
+    private boolean isLike(Alike last, Item item) {
+        boolean sameSizes = !plan.sharing().byPlate() || last.plate() == plateOf[item.number()];
+        return sameSizes && !last.artwork().uses().ownToItem();
+    }
+}
