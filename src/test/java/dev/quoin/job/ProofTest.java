@@ -95,9 +95,10 @@ class ProofTest {
     @Test
     void brokenAndNarrowedTextsAndDoubtsAreSaidInWords() throws IOException {
         List<String> flags = all(page(), "<li dir=\"auto\">([^<]*)</li>");
-        assertEquals("Broken into 2 lines: Bartholomew / Featherstone", flags.get(0));
-        assertTrue(flags.get(1).matches("Letters narrowed to \\d\\d % of their width: Bartholomew / Featherstone"));
-        assertEquals("Please check. Name: &#39;TBC&#39; would be marked as it stands", flags.get(2));
+        assertEquals("Broken into 2 lines: Bo &amp; / &lt;Co&gt;", flags.get(0));
+        assertEquals("Broken into 2 lines: Bartholomew / Featherstone", flags.get(1));
+        assertTrue(flags.get(2).matches("Letters narrowed to \\d\\d % of their width: Bartholomew / Featherstone"));
+        assertEquals("Please check. Name: &#39;TBC&#39; would be marked as it stands", flags.get(3));
     }
 
     @Test
