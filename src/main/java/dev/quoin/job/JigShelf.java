@@ -1,6 +1,5 @@
 package dev.quoin.job;
 
-import dev.quoin.geometry.Point;
 import dev.quoin.problem.Place;
 import dev.quoin.problem.Problems;
 import dev.quoin.shop.Jig;
@@ -15,17 +14,17 @@ import java.util.Optional;
 /** The jigs of a job, each read once. */
 final class JigShelf {
     private final InputFiles files;
-    private final Optional<Point> centre;
+    private final JigStand stand;
     private final Map<Path, Optional<Jig>> jigs = new HashMap<>();
 
     /**
      * An empty shelf.
      *
-     * @param centre the point of every jig that stands at the field's centre, if the user says which
+     * @param stand how its jigs stand in the machine
      */
-    JigShelf(InputFiles files, Optional<Point> centre) {
+    JigShelf(InputFiles files, JigStand stand) {
         this.files = files;
-        this.centre = centre;
+        this.stand = stand;
     }
 
     /**
@@ -39,7 +38,7 @@ final class JigShelf {
         if (known == null) {
             known = files.find(file, "jig", namedAt, problems)
                     .flatMap(bytes -> read(files.nameOf(file), bytes, problems))
-                    .map(jig -> centre.map(jig::centredAt).orElse(jig));
+                    .flatMap(jig -> stand.stand(jig, problems));
             jigs.put(file, known);
         }
         return known;

@@ -78,7 +78,18 @@ public enum JobKey {
             Kind.TEXT,
             "PERCENT",
             "How many pieces of 100 fail: says how many spare blanks suffice in 95 runs of 100."),
-    JIG_CENTRE("jig-centre", Kind.TEXT, "X,Y", "The point of the jig, in mm, that stands at the field's centre.");
+    JIG_CENTRE("jig-centre", Kind.TEXT, "X,Y", "The point of the jig, in mm, that stands at the field's centre."),
+    JIG_SHIFT(
+            "jig-shift",
+            Kind.TEXT,
+            "DX,DY,ANGLE",
+            "How the jig really lies: mm to the right, mm up, degrees anticlockwise about the field's centre."),
+    DATUM(
+            "datum",
+            Kind.TEXT,
+            "SLOT=X,Y;...",
+            "Where the centres of two or more slots were measured in the field, in mm from its centre: "
+                    + "finds how the jig lies.");
 
     /** What a value is. */
     public enum Kind {

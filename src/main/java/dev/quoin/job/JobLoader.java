@@ -2,7 +2,6 @@ package dev.quoin.job;
 
 import dev.quoin.art.Columns;
 import dev.quoin.art.TemplateCompiler;
-import dev.quoin.geometry.Point;
 import dev.quoin.lettering.FontLibrary;
 import dev.quoin.order.Items;
 import dev.quoin.order.Order;
@@ -54,7 +53,6 @@ final class JobLoader {
     Optional<LoadedJob> load() throws IOException {
         Optional<Shop> shop = shop();
         Optional<Order> order = order();
-        Optional<Point> centre = jigCentre(settings, problems);
         FontLibrary fonts =
                 FontLibrary.open(settings.paths(JobKey.FONTS), settings.flag(JobKey.SYSTEM_FONTS), problems);
         if (order.isEmpty() || shop.isEmpty()) {
@@ -70,7 +68,7 @@ final class JobLoader {
                 order.get(),
                 shop.get(),
                 new TemplateShelf(files, compiler),
-                new JigShelf(files, centre),
+                new JigShelf(files, JigStand.of(settings, shop.get().machine(), problems)),
                 problems);
         return Optional.of(new LoadedJob(settings, order.get(), items, shop.get(), chooser, files, section, fonts));
     }
@@ -122,27 +120,5 @@ final class JobLoader {
                     "write one such as en-GB, de or cs-CZ");
             return Locale.ROOT;
         }
-    }
-
-    /** The point of every jig that is to stand at the field's centre, if the settings say which. */
-    static Optional<Point> jigCentre(JobSettings settings, Problems problems) {
-        Optional<String> text = settings.text(JobKey.JIG_CENTRE);
-        if (text.isEmpty()) {
-            return Optional.empty();
-        }
-        String[] numbers = text.get().split(",", -1);
-        try {
-            if (numbers.length == 2) {
-                return Optional.of(
-                        new Point(Double.parseDouble(numbers[0].strip()), Double.parseDouble(numbers[1].strip())));
-            }
-        } catch (NumberFormatException notNumbers) {
-            // Told below, like a wrong count.
-        }
-        problems.error(
-                settings.place(JobKey.JIG_CENTRE),
-                "jig-centre: '" + text.get() + "' is no point",
-                "write x and y in mm, such as 95,95");
-        return Optional.empty();
     }
 }

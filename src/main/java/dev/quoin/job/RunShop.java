@@ -101,11 +101,11 @@ final class RunShop {
         for (Map.Entry<String, byte[]> file : run.files(inputs).entrySet()) {
             if (file.getKey().equals(name + ".svg") || file.getKey().equals(name + ".csv")) {
                 // An order or a template may be called like it, and is no jig.
-                Optional<Jig> jig = JigShelf.read(file.getKey(), file.getValue(), new Problems());
+                Optional<Jig> jig = JigShelf.read(file.getKey(), file.getValue(), new Problems())
+                        .flatMap(read ->
+                                JigStand.of(settings, machine(), new Problems()).stand(read, new Problems()));
                 if (jig.isPresent()) {
-                    return JobLoader.jigCentre(settings, new Problems())
-                            .map(jig.get()::centredAt)
-                            .orElse(jig.get());
+                    return jig.get();
                 }
             }
         }

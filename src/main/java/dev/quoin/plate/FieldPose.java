@@ -12,16 +12,21 @@ import java.util.List;
  * @param jigToField the move from jig coordinates into the field's (origin at its centre, x right, y up), mm
  */
 public record FieldPose(Affine jigToField) {
-    /** The jig's centre on the field's centre; the field as it lies against the machine's body. */
+    /** The jig's centre on the field's centre, but for its shift; the field as it lies against the machine's body. */
     public static FieldPose of(Jig jig, Machine machine) {
         Affine toCentre = Affine.translate(-jig.centre().x(), -jig.centre().y());
+        return new FieldPose(toCentre.then(jig.shift().move()).then(bodyToField(machine)));
+    }
+
+    /** The move from the directions of the machine's body, in which jigs are drawn, to those of its field. */
+    public static Affine bodyToField(Machine machine) {
         Affine mirror =
                 switch (machine.fieldMirror()) {
                     case NONE -> Affine.IDENTITY;
                     case X -> Affine.scale(-1, 1);
                     case Y -> Affine.scale(1, -1);
                 };
-        return new FieldPose(toCentre.then(Affine.rotate(-machine.fieldTurn())).then(mirror));
+        return Affine.rotate(-machine.fieldTurn()).then(mirror);
     }
 
     public Placement place(Slot slot) {
