@@ -75,8 +75,8 @@ final class Chooser {
     }
 
     private Optional<Choice> make(Row row, Problems problems) throws IOException {
-        Optional<Path> templateFile = required(templateRole.pathOf(row), templateRole, row, problems);
-        Optional<Path> jigFile = required(jigRole.pathOf(row), jigRole, row, problems);
+        Optional<Path> templateFile = required(templateRole.pathOf(row, problems), templateRole, row, problems);
+        Optional<Path> jigFile = required(jigRole.pathOf(row, problems), jigRole, row, problems);
         Optional<Recipe> recipe = required(recipeRole.of(row), recipeRole, row, problems)
                 .flatMap(name -> known("recipe", name, shop.recipes(), recipeRole.place(row), problems));
         Optional<String> blankName = blankRole.of(row);
@@ -111,7 +111,7 @@ final class Chooser {
     }
 
     private <T> Optional<T> required(Optional<T> value, Role role, Row row, Problems problems) {
-        if (value.isEmpty()) {
+        if (value.isEmpty() && !role.isChosenBy(row)) {
             String option = role.key().option();
             problems.error(
                     settings.given().isEmpty() ? Place.of(order.file()) : role.place(row),

@@ -5,7 +5,11 @@ import dev.quoin.order.Row;
 import dev.quoin.problem.Place;
 import dev.quoin.problem.Problems;
 import dev.quoin.problem.Suggestion;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 
@@ -51,11 +55,38 @@ final class Role {
         return cell(row).or(() -> settings.text(forAll));
     }
 
-    /** What is chosen for a row, as a path. */
-    Optional<Path> pathOf(Row row) {
-        return cell(row)
-                .map(text -> settings.folder().resolve(text).normalize())
-                .or(() -> settings.path(forAll));
+    /**
+     * What is chosen for a row, as a path. Orders may come from strangers: a cell may name only files in the job's folder or
+     * in the folder of the file that is chosen for the whole job.
+     */
+    Optional<Path> pathOf(Row row, Problems problems) throws IOException {
+        Optional<String> cell = cell(row);
+        return cell.isPresent() ? named(cell.get(), row, problems) : settings.path(forAll);
+    }
+
+    private Optional<Path> named(String name, Row row, Problems problems) throws IOException {
+        Optional<Path> inside = Optional.empty();
+        for (Path folder : folders()) {
+            Optional<Path> file = OwnFolder.file(folder, name);
+            if (file.isPresent() && Files.exists(file.get())) {
+                return file;
+            }
+            inside = inside.or(() -> file);
+        }
+        if (inside.isEmpty()) {
+            problems.error(
+                    place(row),
+                    "the " + forAll.option() + " '" + name + "' lies outside the job's folder",
+                    "move it there, or beside the file that --" + forAll.option() + " names, and write its name alone");
+        }
+        return inside;
+    }
+
+    private List<Path> folders() {
+        List<Path> folders = new ArrayList<>();
+        folders.add(settings.folder());
+        settings.path(forAll).map(Path::getParent).ifPresent(folders::add);
+        return folders;
     }
 
     /** Whether the row itself chooses, rather than the job. */

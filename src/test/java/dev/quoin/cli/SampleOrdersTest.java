@@ -49,7 +49,7 @@ class SampleOrdersTest {
             List<String> group = groups.get(plate.get("plate")).iterator().next();
             assertEquals(group.get(0), plate.get("recipe"));
             assertEquals(group.get(1), plate.get("blank"));
-            assertTrue(group.get(2).endsWith("/" + plate.get("jig") + ".csv"), plate.toString());
+            assertEquals(group.get(2), plate.get("jig") + ".csv");
         }
         assertEquals(
                 558,
