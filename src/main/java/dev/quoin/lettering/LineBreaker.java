@@ -13,6 +13,9 @@ import java.util.Locale;
  * @param forced for each piece, whether a line must end after it
  */
 record LineBreaker(List<String> pieces, List<Boolean> forced) {
+    /** Cloned for each use, since it is not safe for several threads; making one anew takes longer. */
+    private static final BreakIterator LINE_RULES = BreakIterator.getLineInstance(Locale.ROOT);
+
     /** The text cut up; more forced breaks than {@code mostLines} allows count as spaces. */
     static LineBreaker of(String text, int mostLines) {
         String lines = text.strip().replace("\r\n", "\n").replace('\r', '\n');
@@ -20,7 +23,13 @@ record LineBreaker(List<String> pieces, List<Boolean> forced) {
         List<String> pieces = new ArrayList<>();
         List<Boolean> forced = new ArrayList<>();
         for (String line : (allowed ? lines : lines.replace('\n', ' ')).split("\n", -1)) {
-            BreakIterator breaks = BreakIterator.getLineInstance(Locale.ROOT);
+            if (mostLines == 1 && !line.isEmpty()) {
+                // Where it could be broken does not matter.
+                pieces.add(line);
+                forced.add(true);
+                continue;
+            }
+            BreakIterator breaks = (BreakIterator) LINE_RULES.clone();
             breaks.setText(line);
             int start = breaks.first();
             for (int end = breaks.next(); end != BreakIterator.DONE; end = breaks.next()) {
