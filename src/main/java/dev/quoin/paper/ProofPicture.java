@@ -55,7 +55,7 @@ public record ProofPicture(Box box, double scale, String blank, String colour, b
 
     /** Whether there is room for the piece at its real size beside the large picture. */
     public boolean alsoAtRealSize() {
-        return scale > 1 && box.width() <= 72;
+        return scale >= 1.5 && box.width() <= 72;
     }
 
     /** Black and white contrast alike with a colour of relative luminance 0.179 (WCAG 2.1, contrast ratio). */
