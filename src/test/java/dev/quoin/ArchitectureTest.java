@@ -87,6 +87,7 @@ class ArchitectureTest {
         "picocli..,cli",
         "me.tongfei..,cli",
         "com.google.zxing..,code verify",
+        "org.apache.pdfbox..,format paper",
         "java.awt.font..,lettering",
         "org.locationtech.jts..,geometry toolpath lettering plate verify",
     })

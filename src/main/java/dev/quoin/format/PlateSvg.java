@@ -19,7 +19,7 @@ import java.util.Locale;
  * own colour. In a hatched run the lines that fill an area stand in its place: a path for each pass, its pieces in the order
  * of travel.
  */
-public final class PlateSvg {
+public final class PlateSvg implements PlateFormat {
     /** The stroke of followed paths, mm: thin, and visible at any zoom. */
     private static final String LINE = "0.05";
 
@@ -46,7 +46,7 @@ public final class PlateSvg {
         this.hatched = hatched;
     }
 
-    /** Writes a plate, or some steps of one. */
+    @Override
     public void write(OutputStream out, List<Step> steps, List<LoadedItem> items) throws IOException {
         SvgWriter svg = new SvgWriter(out);
         svg.start(field, field);

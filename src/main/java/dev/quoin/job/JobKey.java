@@ -23,6 +23,11 @@ public enum JobKey {
     SKIP_BAD_ROWS("skip-bad-rows", Kind.FLAG, "", "Leave out rows with errors, prepare the rest, and say so."),
     SPLIT_STEPS("split-steps", Kind.FLAG, "", "Write a plate file for each step."),
     HATCHED("hatched", Kind.FLAG, "", "Write the lines that fill each area, for software that fills none."),
+    PLATE_FORMAT(
+            "plate-format",
+            Kind.LIST,
+            "KIND",
+            "Write plates as pdf or dxf too, beside the svg; several with commas between."),
     LOCALE("locale", Kind.TEXT, "TAG", "The language for dates and numbers, such as de-AT; if not given, none."),
     DATE_FORMAT(
             "date-format",

@@ -1,6 +1,5 @@
 package dev.quoin.job;
 
-import dev.quoin.format.PlateSvg;
 import dev.quoin.paper.PlateView;
 import dev.quoin.paper.RunSheetWriter;
 import dev.quoin.paper.SheetFoot;
@@ -11,15 +10,12 @@ import dev.quoin.plate.PlateTimer;
 import dev.quoin.plate.TimedPlate;
 import dev.quoin.problem.Problems;
 import dev.quoin.shop.Recipe;
-import dev.quoin.shop.Step;
 import dev.quoin.store.Run;
 import dev.quoin.store.RunFolder;
 import dev.quoin.store.Spool;
 import java.io.IOException;
-import java.io.OutputStream;
 import java.io.Writer;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 
 /** Writes a planned run: plate after plate, then the tables and the run sheet, whose totals are known only at the end. */
@@ -31,7 +27,7 @@ final class RunWriter {
     private final Progress progress;
     private final ItemMerge merge;
     private final PlateTimer timer;
-    private final boolean splitSteps;
+    private final PlateFiles files;
     private final boolean hatched;
     private final RunTotals totals;
     private final ItemTimes itemTimes;
@@ -44,7 +40,8 @@ final class RunWriter {
         this.progress = progress;
         this.merge = new ItemMerge(job, plan.sharing());
         this.timer = new PlateTimer(job.shop().machine());
-        this.splitSteps = job.settings().flag(JobKey.SPLIT_STEPS);
+        int last = job.section().platesBefore() + plan.plates().size();
+        this.files = new PlateFiles(job.settings(), last, folder, problems);
         this.hatched = job.settings().flag(JobKey.HATCHED);
         this.totals = new RunTotals(job.shop().machine(), plan.spoilage());
         this.itemTimes = new ItemTimes(job.items().size());
@@ -68,10 +65,10 @@ final class RunWriter {
                 TimedPlate timed = time(plate, items);
                 PlateTime time = timed.time();
                 missed.take(plate.group().recipe(), time.steps());
-                List<String> files = write(plate, timed.items());
+                List<String> names = files.write(plate, timed.items());
                 itemTimes.take(plate, time);
-                totals.take(plate, files, time);
-                plates.take(plate, files, time);
+                totals.take(plate, names, time);
+                plates.take(plate, names, time);
                 PlateView view = views.plate(plate, items, time, totals.last());
                 packing.take(view);
                 sheet.plate(blocks.writer(), view);
@@ -107,30 +104,6 @@ final class RunWriter {
         }
         try (Writer out = folder.createText(numbered("problems.csv"))) {
             ProblemsCsv.write(out, problems.sorted());
-        }
-    }
-
-    private List<String> write(Plate plate, List<LoadedItem> items) throws IOException {
-        int last = job.section().platesBefore() + plan.plates().size();
-        PlateSvg svg = new PlateSvg(plate.group().lens().field(), hatched);
-        List<String> names = new ArrayList<>();
-        if (!splitSteps) {
-            String name = FileNames.plate(plate.number(), last) + ".svg";
-            write(name, svg, plate.group().recipe().steps(), items);
-            names.add(name);
-            return names;
-        }
-        for (Step step : plate.group().recipe().steps()) {
-            String name = FileNames.plate(plate.number(), last) + "-" + step.id() + ".svg";
-            write(name, svg, List.of(step), items);
-            names.add(name);
-        }
-        return names;
-    }
-
-    private void write(String name, PlateSvg svg, List<Step> steps, List<LoadedItem> items) throws IOException {
-        try (OutputStream out = folder.create(name)) {
-            svg.write(out, steps, items);
         }
     }
 }

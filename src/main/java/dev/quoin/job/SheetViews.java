@@ -80,7 +80,9 @@ final class SheetViews {
                 time.steps().stream().map(SheetViews::step).toList(),
                 slots(plate, items),
                 ScanCode.of(job.settings().name() + "/"
-                        + FileNames.plate(plate.number(), plan.plates().size())));
+                        + FileNames.plate(
+                                plate.number(),
+                                job.section().platesBefore() + plan.plates().size())));
     }
 
     static StepView step(StepTime time) {

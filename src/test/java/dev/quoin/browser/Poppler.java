@@ -32,6 +32,13 @@ public final class Poppler {
         return Path.of(name + ".png");
     }
 
+    /** A PDF of one page as an SVG file, not shrunk to whole points as it would be without being told. */
+    public static Path svg(Path pdf) throws IOException, InterruptedException {
+        Path svg = Path.of(pdf + ".svg");
+        run("pdftocairo", "-svg", "-noshrink", "-nocenter", pdf.toString(), svg.toString());
+        return svg;
+    }
+
     private static String run(String program, String... arguments) throws IOException, InterruptedException {
         Path path = Path.of("/usr/bin", program);
         Assumptions.assumeTrue(Files.isExecutable(path), "skipped: no " + path);

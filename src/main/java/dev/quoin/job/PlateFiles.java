@@ -1,0 +1,74 @@
+package dev.quoin.job;
+
+import dev.quoin.format.PlateKind;
+import dev.quoin.plate.LoadedItem;
+import dev.quoin.plate.Plate;
+import dev.quoin.problem.Problems;
+import dev.quoin.problem.Suggestion;
+import dev.quoin.shop.Step;
+import dev.quoin.store.RunFolder;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** Writes the files of a plate: one, or one a step, as SVG, and beside it as every other kind that the job asks for. */
+final class PlateFiles {
+    private final RunFolder folder;
+    private final int last;
+    private final boolean splitSteps;
+    private final boolean hatched;
+    private final Set<PlateKind> kinds;
+
+    /** @param last the number of the run's last plate */
+    PlateFiles(JobSettings settings, int last, RunFolder folder, Problems problems) {
+        this.folder = folder;
+        this.last = last;
+        this.splitSteps = settings.flag(JobKey.SPLIT_STEPS);
+        this.hatched = settings.flag(JobKey.HATCHED);
+        this.kinds = kinds(settings, problems);
+    }
+
+    /** The kinds that a job asks for, SVG always among them; one that there is not is a problem. */
+    static Set<PlateKind> kinds(JobSettings settings, Problems problems) {
+        Set<PlateKind> kinds = EnumSet.of(PlateKind.SVG);
+        for (String word : settings.list(JobKey.PLATE_FORMAT)) {
+            Optional<PlateKind> kind = PlateKind.named(word);
+            kind.ifPresent(kinds::add);
+            if (kind.isEmpty()) {
+                problems.error(
+                        settings.place(JobKey.PLATE_FORMAT),
+                        "plate-format: plates cannot be written as '" + word + "'",
+                        Suggestion.remedy(word, PlateKind.words()));
+            }
+        }
+        return kinds;
+    }
+
+    /** Writes them; the names of the SVG files, in working order. */
+    List<String> write(Plate plate, List<LoadedItem> items) throws IOException {
+        String stem = FileNames.plate(plate.number(), last);
+        List<Step> steps = plate.group().recipe().steps();
+        List<String> names = new ArrayList<>();
+        if (!splitSteps) {
+            names.add(write(stem, plate, steps, items));
+            return names;
+        }
+        for (Step step : steps) {
+            names.add(write(stem + "-" + step.id(), plate, List.of(step), items));
+        }
+        return names;
+    }
+
+    private String write(String stem, Plate plate, List<Step> steps, List<LoadedItem> items) throws IOException {
+        for (PlateKind kind : kinds) {
+            try (OutputStream out = folder.create(stem + "." + kind.word())) {
+                kind.inField(plate.group().lens().field(), hatched).write(out, steps, items);
+            }
+        }
+        return stem + "." + PlateKind.SVG.word();
+    }
+}
