@@ -89,6 +89,7 @@ class ArchitectureTest {
         "com.google.zxing..,code verify",
         "org.apache.pdfbox..,format paper",
         "java.awt.font..,lettering",
+        "org.ojalgo..,toolpath",
         "org.locationtech.jts..,geometry toolpath lettering plate verify",
     })
     void aLibraryIsFenced(String library, String allowed) {

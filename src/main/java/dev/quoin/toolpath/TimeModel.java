@@ -44,13 +44,11 @@ public final class TimeModel {
         double turning = 0;
         for (int i = 0; i < strokes.count(); i++) {
             mm += strokes.length(i);
-            if (machine.corner() > 0) {
-                turning += strokes.turning(i);
-            }
+            turning += strokes.turning(i);
         }
         double marking = mm / speed + turning / 180 * machine.corner();
         double settling = strokes.count() * strokeDelay;
-        Tally marks = new Tally(mm, 0, strokes.count(), marking, 0, settling);
+        Tally marks = new Tally(mm, 0, strokes.count(), 0, turning, marking, 0, settling);
         return marks.plus(tally(Jumps.between(strokes)));
     }
 
@@ -79,6 +77,6 @@ public final class TimeModel {
 
     private Tally tally(Jumps jumps) {
         double settling = jumps.count() * machine.jumpSettle();
-        return new Tally(0, jumps.mm(), 0, 0, jumps.mm() / machine.jumpSpeed(), settling);
+        return new Tally(0, jumps.mm(), 0, jumps.count(), 0, 0, jumps.mm() / machine.jumpSpeed(), settling);
     }
 }

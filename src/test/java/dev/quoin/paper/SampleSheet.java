@@ -58,8 +58,9 @@ final class SampleSheet {
         Step cut = new Step(
                 2, "cut", Method.FOLLOW, 90, 300, 30, 200, 0, 0, 0, Pattern.LINES, 12, 0, EdgePass.NONE, "last");
         return List.of(
-                new StepView(engrave, new Tally(40_000, 3_000, 900, 50.5, 4.25, 6.4845), 12.5, "black", "#000000"),
-                new StepView(cut, new Tally(9_000, 400, 36, 30, 0.3, 0.2), 0, "orange", "#e69f00"));
+                new StepView(
+                        engrave, new Tally(40_000, 3_000, 900, 880, 0, 50.5, 4.25, 6.4845), 12.5, "black", "#000000"),
+                new StepView(cut, new Tally(9_000, 400, 36, 36, 12_960, 30, 0.3, 0.2), 0, "orange", "#e69f00"));
     }
 
     static SlotView filled(String id, double x, double y, double turn, Path pocket, int item, String... text) {

@@ -36,6 +36,8 @@ class TimeModelTest {
                 () -> assertEquals(expected.markMm(), actual.markMm(), 1e-9),
                 () -> assertEquals(expected.jumpMm(), actual.jumpMm(), 1e-9),
                 () -> assertEquals(expected.strokes(), actual.strokes()),
+                () -> assertEquals(expected.jumps(), actual.jumps()),
+                () -> assertEquals(expected.turning(), actual.turning(), 1e-9),
                 () -> assertEquals(expected.marking(), actual.marking(), 1e-12),
                 () -> assertEquals(expected.jumping(), actual.jumping(), 1e-12),
                 () -> assertEquals(expected.settling(), actual.settling(), 1e-12));
@@ -48,7 +50,7 @@ class TimeModelTest {
         BeamPath path = strokes(xy(0, 0, 10, 0), xy(10, 5, 0, 5));
         Tally tally = new TimeModel(Given.machine(5000, 0.0005, 0.0003, 0)).measure(path, Given.follow(1000, 1));
         assertEquals(0.0221, tally.seconds(), 1e-12);
-        assertTally(new Tally(20, 5, 2, 0.02, 0.001, 0.0011), tally);
+        assertTally(new Tally(20, 5, 2, 1, 0, 0.02, 0.001, 0.0011), tally);
     }
 
     @Test
@@ -114,7 +116,7 @@ class TimeModelTest {
         Step step = Given.follow(1000, 3);
         BeamPath path = new Tracer().trace(step, List.of(Given.followed(Given.box(10, 10))));
         Tally tally = new TimeModel(Given.machine(4000, 0.0005, 0.0002, 0)).measure(path, step);
-        assertTally(new Tally(120, 0, 3, 0.12, 0, 0.0006), tally);
+        assertTally(new Tally(120, 0, 3, 0, 1080, 0.12, 0, 0.0006), tally);
     }
 
     @Test

@@ -1,0 +1,77 @@
+package dev.quoin.job;
+
+import dev.quoin.geometry.Decimals;
+import dev.quoin.problem.Problems;
+import dev.quoin.shop.Machine;
+import dev.quoin.table.Table;
+import dev.quoin.table.TableReader;
+import dev.quoin.table.TableRow;
+import dev.quoin.table.TableWriter;
+import dev.quoin.toolpath.Calibrated;
+import dev.quoin.toolpath.Delay;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** A machine table with other delays: the same rows and notes, other values. */
+final class MachineCsv {
+    private static final double US = 1e6;
+
+    private MachineCsv() {}
+
+    /** The table with the delays that were fitted. */
+    static String with(byte[] table, Calibrated calibrated, Machine was) throws IOException {
+        Map<String, String> values = values(calibrated, was);
+        Table read = TableReader.read("machine.csv", table, Optional.empty(), new Problems())
+                .orElseThrow(() -> new IOException("the run's machine.csv cannot be read"));
+        int setting = column(read, "setting");
+        int value = column(read, "value");
+        StringBuilder text = new StringBuilder();
+        TableWriter out = new TableWriter(text);
+        out.row(read.headers());
+        for (TableRow row : read.rows()) {
+            List<String> cells = new ArrayList<>(row.cells());
+            String known = values.get(cells.get(setting).strip());
+            if (known != null) {
+                cells.set(value, known);
+            }
+            out.row(cells);
+        }
+        return text.toString();
+    }
+
+    private static int column(Table table, String name) {
+        return table.headers().stream().map(String::strip).toList().indexOf(name);
+    }
+
+    private static Map<String, String> values(Calibrated calibrated, Machine was) {
+        Map<String, String> values = new HashMap<>();
+        calibrated.delays().forEach((delay, seconds) -> {
+            if (!calibrated.held().containsKey(delay)) {
+                switch (delay) {
+                    case STROKE -> values.putAll(stroke(seconds, was));
+                    case JUMP_MM -> values.put(delay.setting(), Decimals.text(1 / seconds, 1));
+                    case JUMP, CORNER -> values.put(delay.setting(), Decimals.text(seconds * US, 1));
+                    case LOAD, PLATE -> values.put(delay.setting(), Decimals.text(seconds, 3));
+                }
+            }
+        });
+        return values;
+    }
+
+    /** Times show only the sum of the three, so they keep their proportion; where there is none, one takes it all. */
+    private static Map<String, String> stroke(double seconds, Machine was) {
+        double sum = Delay.STROKE.of(was);
+        if (sum == 0) {
+            return Map.of("mark_settle_us", Decimals.text(seconds * US, 1));
+        }
+        double ratio = seconds / sum * US;
+        return Map.of(
+                "laser_on_us", Decimals.text(was.laserOn() * ratio, 1),
+                "mark_settle_us", Decimals.text(was.markSettle() * ratio, 1),
+                "laser_off_us", Decimals.text(was.laserOff() * ratio, 1));
+    }
+}
