@@ -45,6 +45,7 @@ public final class Quoin {
         root.addSubcommand(new CommandLine(new StatusCommand(console, workingFolder)));
         root.addSubcommand(new CommandLine(new ExtendCommand(console, workingFolder)));
         root.addSubcommand(new CommandLine(new VerifyCommand(console, workingFolder)));
+        root.addSubcommand(new CommandLine(new GridCommand(console, workingFolder)));
         root.addSubcommand(new CommandLine(new CalibrateCommand(console, workingFolder)));
         root.addSubcommand(new CommandLine.HelpCommand());
         root.setOut(out);

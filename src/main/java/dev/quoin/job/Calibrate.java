@@ -88,6 +88,13 @@ public final class Calibrate {
                         "its time is not used");
                 continue;
             }
+            if (book.plates().get(plate.getKey()).recipe().equals(Swatches.RECIPE)) {
+                problems.warning(
+                        Place.of(run.name()),
+                        "a settings trial loads one piece for all its items",
+                        "its time is not used");
+                continue;
+            }
             ReprintedPlate marks = shelf.take(book.itemsOf(plate.getKey()));
             Machine machine = marks.shop().machine();
             PlateTime time = new PlateTimer(machine, marks.shop().hatched()).time(marks.recipe(), marks.items());

@@ -24,9 +24,19 @@ final class MachineCsv {
 
     /** The table with the delays that were fitted. */
     static String with(byte[] table, Calibrated calibrated, Machine was) throws IOException {
-        Map<String, String> values = values(calibrated, was);
+        return with(table, values(calibrated, was));
+    }
+
+    /** The table for a plate whose items are all marked on one piece, which is loaded once. */
+    static String loadingOnce(byte[] table, Machine machine) throws IOException {
+        return with(
+                table,
+                Map.of("load_s", "0", "plate_s", Decimals.text(machine.plate() + machine.load(), Decimals.COORDINATE)));
+    }
+
+    private static String with(byte[] table, Map<String, String> values) throws IOException {
         Table read = TableReader.read("machine.csv", table, Optional.empty(), new Problems())
-                .orElseThrow(() -> new IOException("the run's machine.csv cannot be read"));
+                .orElseThrow(() -> new IOException("machine.csv cannot be read"));
         int setting = column(read, "setting");
         int value = column(read, "value");
         StringBuilder text = new StringBuilder();

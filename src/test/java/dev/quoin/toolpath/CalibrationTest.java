@@ -138,7 +138,7 @@ class CalibrationTest {
 
     @Test
     void anExactClockShowsTheDelaysThemselvesIfThoseThatAreHeldAreRight() {
-        Machine truth = machine(5000, 500e-6, 400e-6, 90e-6, 6, 31);
+        Machine truth = machine(5000, 500e-6, 320e-6, 90e-6, 6, 31);
         Calibrated fit = new Calibration(ASSUMED, plates(30, truth, 0, new Random(5)), problems)
                 .fit()
                 .orElseThrow();
