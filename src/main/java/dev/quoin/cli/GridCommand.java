@@ -54,7 +54,10 @@ final class GridCommand implements Callable<Integer> {
     @Option(names = "--step", paramLabel = "NUMBER", description = "The step to try; if not given, 1.")
     private int step = 1;
 
-    @Option(names = "--vary", paramLabel = "WHAT=FIRST:LAST:HOW-MANY", description = "Varies across; given twice, down too.")
+    @Option(
+            names = "--vary",
+            paramLabel = "WHAT=FIRST:LAST:HOW-MANY",
+            description = "Varies across; given twice, down too.")
     private List<String> vary = new ArrayList<>();
 
     @Option(names = "--jig", paramLabel = "FILE", description = "The jig that holds the piece to try on.")
@@ -63,7 +66,10 @@ final class GridCommand implements Callable<Integer> {
     @Option(names = "--slot", paramLabel = "SLOT", description = "Its slot; if not given, the first that is usable.")
     private Optional<String> slot = Optional.empty();
 
-    @Option(names = "--lens", paramLabel = "NAME", description = "The lens; if not given, the one that the recipe names.")
+    @Option(
+            names = "--lens",
+            paramLabel = "NAME",
+            description = "The lens; if not given, the one that the recipe names.")
     private Optional<String> lens = Optional.empty();
 
     @Option(names = "--swatch-mm", paramLabel = "MM", description = "The side of a swatch; if not given, 6.")

@@ -1,12 +1,12 @@
 package dev.quoin.job;
 
-import dev.quoin.shop.Shop;
 import dev.quoin.problem.Place;
 import dev.quoin.problem.Problems;
 import dev.quoin.problem.Suggestion;
 import dev.quoin.shop.Recipe;
-import ShopFiles;
-import ShopReader;
+import dev.quoin.shop.Shop;
+import dev.quoin.shop.ShopFiles;
+import dev.quoin.shop.ShopReader;
 import dev.quoin.shop.Step;
 import dev.quoin.store.Run;
 import dev.quoin.store.SettingsFile;
@@ -98,8 +98,7 @@ public final class AdoptSwatch {
 
     /** The table with the recipe at its end, if all of it can be read so; else as it was. */
     private byte[] extended(byte[] content, Recipe recipe) throws IOException {
-        Map<String, byte[]> files =
-                new LinkedHashMap<>(ShopFiles.of(shop).files());
+        Map<String, byte[]> files = new LinkedHashMap<>(ShopFiles.of(shop).files());
         String origin = ShopFiles.of(shop).origin();
         Problems before = new Problems();
         files.put(ShopFiles.RECIPES, content);

@@ -15,6 +15,9 @@ import java.util.List;
 record GroupNotes(boolean hatched) {
     List<String> of(Group group) {
         List<String> notes = new ArrayList<>();
+        if (group.recipe().name().equals(Swatches.RECIPE)) {
+            notes.add("A settings trial: one piece, on which all items are marked; it stays where it lies throughout");
+        }
         for (Step step : group.recipe().steps()) {
             if (step.method() == Method.FILL && step.pattern() == Pattern.REGIONS) {
                 notes.add("Step " + step.number() + " (" + step.process()

@@ -7,6 +7,9 @@ import dev.quoin.shop.Machine;
 import dev.quoin.shop.Method;
 import dev.quoin.shop.Recipe;
 import dev.quoin.shop.Step;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -21,6 +24,7 @@ public final class RecipeCheck {
     private final Machine machine;
     private final Lens lens;
     private final Problems problems;
+    private final Map<List<String>, List<Step>> gathered = new LinkedHashMap<>();
 
     public RecipeCheck(Machine machine, Lens lens, Problems problems) {
         this.machine = machine;
@@ -46,6 +50,7 @@ public final class RecipeCheck {
         Optional.ofNullable(lenses.get(recipe.lens()))
                 .filter(proven -> proven.focalLength() != lens.focalLength())
                 .ifPresent(proven -> recipe.steps().forEach(step -> otherLens(recipe, step, proven)));
+        tell(recipe);
     }
 
     /**
@@ -64,6 +69,7 @@ public final class RecipeCheck {
                     "make the detail as wide as the spot, or choose a lens with a focal length of "
                             + Decimals.text(Math.floor(lens.focalLength() * smallest / spot), 0) + " mm or less");
         }
+        tell(recipe);
     }
 
     /** The diameter of the spot of the lens, mm. */
@@ -85,6 +91,7 @@ public final class RecipeCheck {
                             + " mm leaves nothing",
                     "make the detail wider, or set inset_mm below " + mm(smallest / 2));
         }
+        tell(recipe);
     }
 
     /** What each step does to the surface, a note each. */
@@ -219,7 +226,19 @@ public final class RecipeCheck {
     }
 
     private void warn(Recipe recipe, Step step, String message, String remedy) {
-        problems.warning(recipe.place(), name(recipe, step) + message, remedy);
+        gathered.computeIfAbsent(List.of(message, remedy), made -> new ArrayList<>())
+                .add(step);
+    }
+
+    /** Tells what was gathered: once for all steps of which the same is to be said. */
+    private void tell(Recipe recipe) {
+        gathered.forEach((text, steps) -> {
+            String others = steps.size() == 1 ? "" : " and " + (steps.size() - 1) + " more";
+            String who = "recipe '" + recipe.name() + "', step " + steps.get(0).number() + " ("
+                    + steps.get(0).process() + ")" + others + ": ";
+            problems.warning(recipe.place(), who + text.get(0), text.get(1));
+        });
+        gathered.clear();
     }
 
     private static String name(Recipe recipe, Step step) {

@@ -128,6 +128,15 @@ class GridTest {
     }
 
     @Test
+    void whatIsWrongWithManySwatchesIsToldOnce() throws IOException {
+        List<Problem> found = trial("speed=500:2000:4", "power=20:60:3").problems();
+        assertEquals(1, found.size());
+        assertTrue(
+                found.get(0).toString().contains("step 2 (swatch_A1) and 11 more: lines 0.06 mm apart leave stripes"),
+                found.toString());
+    }
+
+    @Test
     void onePieceIsLoadedOnce() throws IOException {
         RunSummary summary = trial("speed=500:2000:4", "power=20:60:3").result().orElseThrow();
         assertEquals(420 + 90 + 20 + 4.5, summary.handling(), 1e-9);
