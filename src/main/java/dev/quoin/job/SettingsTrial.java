@@ -14,7 +14,7 @@ import dev.quoin.shop.Shop;
 import dev.quoin.shop.ShopFiles;
 import dev.quoin.shop.ShopReader;
 import dev.quoin.shop.Slot;
-import dev.quoin.store.NewFile;
+import dev.quoin.store.NewTable;
 import dev.quoin.store.ScratchFolder;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -53,7 +53,7 @@ public final class SettingsTrial {
      * @throws IOException if a file is missing or cannot be read, or the run or the table cannot be written
      */
     public Outcome<RunSummary> run() throws IOException {
-        NewFile.checkFree(results(request.out()));
+        NewTable.checkFree(results(request.out()));
         ShopFiles files =
                 request.shop().isPresent() ? ShopFiles.of(request.shop().get()) : ShopFiles.builtIn();
         Optional<Shop> shop = ShopReader.read(files, problems);
@@ -68,7 +68,7 @@ public final class SettingsTrial {
             }
             Outcome<RunSummary> outcome = new Prepare(settings(scratch.folder(), grid.get()), progress).run(problems);
             if (outcome.result().isPresent()) {
-                NewFile.write(results(request.out()), grid.get().results().getBytes(StandardCharsets.UTF_8));
+                NewTable.write(results(request.out()), grid.get().results().getBytes(StandardCharsets.UTF_8));
             }
             return outcome;
         }
