@@ -15,7 +15,7 @@ import org.apache.batik.gvt.ShapeNode;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 
-/** Batik's state for one drawing of a document. A text becomes an empty node that carries its transform;
+/** Batik's state for one drawing of a document. A text or an image becomes an empty node that carries its transform;
  * path data is read by our own parser. */
 final class DrawingContext extends BridgeContext {
     DrawingContext(UserAgent agent, GVTBuilder builder) {
@@ -32,19 +32,26 @@ final class DrawingContext extends BridgeContext {
     @Override
     public void registerSVGBridges() {
         super.registerSVGBridges();
-        putBridge(new TextBridge());
+        putBridge(new EmptyBridge("text"));
+        putBridge(new EmptyBridge("image"));
         putBridge(new PathBridge());
     }
 
-    private static final class TextBridge extends AbstractGraphicsNodeBridge {
+    private static final class EmptyBridge extends AbstractGraphicsNodeBridge {
+        private final String name;
+
+        EmptyBridge(String name) {
+            this.name = name;
+        }
+
         @Override
         public String getLocalName() {
-            return "text";
+            return name;
         }
 
         @Override
         public Bridge getInstance() {
-            return new TextBridge();
+            return new EmptyBridge(name);
         }
 
         @Override

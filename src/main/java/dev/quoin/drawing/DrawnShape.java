@@ -49,6 +49,35 @@ public record DrawnShape(
         return clip.map(window -> window.cut(whole)).orElse(whole);
     }
 
+    /** The same behind one more window; itself where that cuts nothing off. */
+    DrawnShape through(Clip window) {
+        boolean isWhole = window.holds(path())
+                && (!filled || window.holds(new Area(path(), rule)))
+                && (strokeOutline.isEmpty() || window.holds(strokeOutline));
+        return isWhole
+                ? this
+                : new DrawnShape(
+                        element,
+                        local,
+                        toItem,
+                        rule,
+                        filled,
+                        window.cut(strokeOutline),
+                        Optional.of(clip.map(window::and).orElse(window)));
+    }
+
+    /** The same as part of another drawing: of an element there, moved. */
+    DrawnShape in(Element there, Affine move) {
+        return new DrawnShape(
+                there,
+                local,
+                toItem.then(move),
+                rule,
+                filled,
+                strokeOutline.transform(move),
+                clip.map(window -> window.transform(move)));
+    }
+
     public boolean painted() {
         return filled || !strokeOutline.isEmpty();
     }

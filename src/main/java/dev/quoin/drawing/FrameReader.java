@@ -36,6 +36,35 @@ final class FrameReader {
         return new FrameReader(root, problems).frame();
     }
 
+    /** The frame of a drawing that another one scales: a user unit is a millimetre, whatever its page's size. */
+    static Optional<Frame> readUnits(SvgElement root, Problems problems) {
+        FrameReader reader = new FrameReader(root, problems);
+        Optional<Box> box = root.attribute("viewBox").isPresent()
+                ? reader.viewBox(reader.source("viewBox"))
+                : reader.sizeInPixels();
+        return box.map(view -> new Frame(new Page(view.width(), view.height()), view));
+    }
+
+    private Optional<Box> sizeInPixels() {
+        double width = pixels("width");
+        double height = pixels("height");
+        if (width > 0 && height > 0) {
+            return Optional.of(new Box(0, 0, width, height));
+        }
+        problems.error(root.place(), "<svg> has neither a viewBox nor a size", "give it a viewBox");
+        return Optional.empty();
+    }
+
+    private double pixels(String name) {
+        Matcher length = LENGTH.matcher(source(name));
+        if (!length.matches()) {
+            return 0;
+        }
+        String unit = length.group(2);
+        double perUnit = unit.isEmpty() || unit.equals("px") ? 1 : MM.getOrDefault(unit, 0.0) / MM_PER_PIXEL;
+        return Double.parseDouble(length.group(1)) * perUnit;
+    }
+
     private Optional<Frame> frame() {
         OptionalDouble width = length("width");
         OptionalDouble height = length("height");

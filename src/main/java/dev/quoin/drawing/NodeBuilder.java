@@ -2,6 +2,7 @@ package dev.quoin.drawing;
 
 import java.awt.geom.Area;
 import java.util.IdentityHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -55,14 +56,16 @@ final class NodeBuilder extends GVTBuilder {
     private final Map<GraphicsNode, Painting> paintings = new IdentityHashMap<>();
     private final Map<GraphicsNode, DrawnText> texts = new IdentityHashMap<>();
     private final Map<GraphicsNode, Area> clips = new IdentityHashMap<>();
+    private final Map<GraphicsNode, List<DrawnShape>> pictures = new IdentityHashMap<>();
     private final ClipReader clipReader;
+    private final PictureReader pictureReader;
     /** How many parts that are drawn anew the element just built stands in. */
     private int insideParts;
     /** How many clip paths: what stands in one is not painted. */
     private int insideClips;
 
     /** @param anew whether the varying parts are drawn, or else all but those */
-    NodeBuilder(Origins origins, Variation variation, boolean anew, Reporter reporter, QuietAgent agent) {
+    NodeBuilder(Origins origins, Variation variation, boolean anew, Pictures pictures, Reporter reporter, QuietAgent agent) {
         this.dom = origins.dom();
         this.origins = origins;
         this.reporter = reporter;
@@ -72,6 +75,7 @@ final class NodeBuilder extends GVTBuilder {
         this.styles = new Styles(reporter, agent);
         this.troubles = new Troubles(reporter);
         this.clipReader = new ClipReader(this, reporter);
+        this.pictureReader = new PictureReader(origins, pictures, reporter);
     }
 
     /** The element that a node was built from, if it is one that can be marked, or stands for a varying part. */
@@ -87,6 +91,11 @@ final class NodeBuilder extends GVTBuilder {
     /** The text that a node stands for, in its own user units. */
     Optional<DrawnText> text(GraphicsNode node) {
         return Optional.ofNullable(texts.get(node));
+    }
+
+    /** What an image shows, in its own user units. */
+    List<DrawnShape> picture(GraphicsNode node) {
+        return pictures.getOrDefault(node, List.of());
     }
 
     /** What a node's clip path lets through, in its own user units. */
@@ -162,10 +171,6 @@ final class NodeBuilder extends GVTBuilder {
         if (!shown) {
             return Optional.empty();
         }
-        if (element.getLocalName().equals("image")) {
-            troubles.picture(element);
-            return Optional.empty();
-        }
         if (element.getLocalName().equals("use") && !troubles.leadsInside(element, context)) {
             return Optional.empty();
         }
@@ -189,6 +194,8 @@ final class NodeBuilder extends GVTBuilder {
             paintings.put(node, Painting.of(element, reporter));
         } else if (element.getLocalName().equals("text")) {
             TextReader.read(element, origins, reporter, context).ifPresent(text -> texts.put(node, text));
+        } else if (element.getLocalName().equals("image")) {
+            pictures.put(node, pictureReader.read(element, context));
         }
         return Optional.of(remember(node, element));
     }

@@ -27,13 +27,20 @@ final class Renderer {
     private final List<Drawn> constant = new ArrayList<>();
     private final List<List<Drawn>> parts = new ArrayList<>();
 
-    private Renderer(SvgElement root, Frame frame, Variation variation, Merge merge, boolean anew, Problems problems) {
+    private Renderer(
+            SvgElement root,
+            Frame frame,
+            Variation variation,
+            Merge merge,
+            boolean anew,
+            Pictures pictures,
+            Problems problems) {
         QuietAgent agent = new QuietAgent();
         Predicate<SvgElement> kept = anew ? new Pruning(root, variation)::keeps : element -> true;
         this.dom = SvgDom.build(root, frame.viewBox(), merge, kept, agent);
         Reporter reporter = new Reporter(dom, problems);
         Origins origins = new Origins(dom, merge);
-        this.builder = new NodeBuilder(origins, variation, anew, reporter, agent);
+        this.builder = new NodeBuilder(origins, variation, anew, pictures, reporter, agent);
         this.context = new DrawingContext(agent, builder);
         this.frame = frame;
         this.anew = anew;
@@ -44,15 +51,17 @@ final class Renderer {
     }
 
     /** All of the drawing, with its varying parts left open. */
-    static List<Drawn> constant(SvgElement root, Frame frame, Variation variation, Problems problems) {
-        Renderer renderer = new Renderer(root, frame, variation, Merge.NONE, false, problems);
+    static List<Drawn> constant(
+            SvgElement root, Frame frame, Variation variation, Pictures pictures, Problems problems) {
+        Renderer renderer = new Renderer(root, frame, variation, Merge.NONE, false, pictures, problems);
         renderer.run();
         return List.copyOf(renderer.constant);
     }
 
     /** The varying parts, by their numbers. */
-    static List<List<Drawn>> anew(SvgElement root, Frame frame, Variation variation, Merge merge, Problems problems) {
-        Renderer renderer = new Renderer(root, frame, variation, merge, true, problems);
+    static List<List<Drawn>> anew(
+            SvgElement root, Frame frame, Variation variation, Merge merge, Pictures pictures, Problems problems) {
+        Renderer renderer = new Renderer(root, frame, variation, merge, true, pictures, problems);
         renderer.run();
         return renderer.parts.stream().map(List::copyOf).toList();
     }
@@ -83,6 +92,10 @@ final class Renderer {
         } else if (builder.text(node).isPresent()) {
             to.add(moved(builder.text(node).get(), toItem, clip));
         } else if (node instanceof CompositeGraphicsNode composite) {
+            for (DrawnShape shape : builder.picture(node)) {
+                DrawnShape laid = shape.in(shape.element(), toItem);
+                to.add(clip.map(laid::through).orElse(laid));
+            }
             for (Object child : composite.getChildren()) {
                 walk((GraphicsNode) child, toItem, clip, to);
             }

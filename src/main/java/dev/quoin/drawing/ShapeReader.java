@@ -30,22 +30,9 @@ record ShapeReader(Origins origins, Reporter reporter) {
         Area outline = painting.stroke()
                 .map(stroke -> outline(element, local, stroke, toItem))
                 .orElse(Area.EMPTY);
-        Area interior = painting.filled() ? new Area(local.transform(toItem), rule(element)) : Area.EMPTY;
-        // A clip that cuts nothing off need not be kept.
-        Optional<Clip> cutting = clip.filter(window ->
-                !(window.holds(local.transform(toItem)) && shows(window, interior) && shows(window, outline)));
-        return Optional.of(new DrawnShape(
-                origins.of(element),
-                local,
-                toItem,
-                rule(element),
-                painting.filled(),
-                cutting.map(window -> window.cut(outline)).orElse(outline),
-                cutting));
-    }
-
-    private static boolean shows(Clip window, Area area) {
-        return area.isEmpty() || window.holds(area);
+        DrawnShape whole =
+                new DrawnShape(origins.of(element), local, toItem, rule(element), painting.filled(), outline);
+        return Optional.of(clip.map(whole::through).orElse(whole));
     }
 
     /** A rectangle, circle or ellipse with a size of 0 is not drawn, its stroke neither (SVG 1.1, section 9). */

@@ -14,30 +14,46 @@ public final class SvgDrawing {
     private final Frame frame;
     private final Variation variation;
 
-    private SvgDrawing(SvgElement root, Frame frame, Variation variation) {
+    private final Pictures pictures;
+
+    private SvgDrawing(SvgElement root, Frame frame, Variation variation, Pictures pictures) {
+        this.pictures = pictures;
         this.root = root;
         this.frame = frame;
         this.variation = variation;
     }
 
     /**
-     * Reads a drawing. Nothing but these bytes is read: no DTD, no entity, no style sheet, no picture of another file.
+     * Reads a drawing that stands alone: nothing but these bytes is read, no DTD, no entity, no style sheet, no picture
+     * of another file.
      *
      * @param name what messages call the file
      * @param content the bytes of the file
      * @return nothing if an error was found
      */
     public static Optional<SvgDrawing> read(String name, byte[] content, Problems problems) {
+        return read(name, content, ArtFolder.NONE, problems);
+    }
+
+    /**
+     * The same, with drawings of other files where {@code <image>} shows them. They are asked for when they are drawn.
+     *
+     * @param art where those are found
+     */
+    public static Optional<SvgDrawing> read(String name, byte[] content, ArtFolder art, Problems problems) {
         Optional<SvgElement> root = SvgReader.read(name, content, problems);
-        if (root.isEmpty()) {
-            return Optional.empty();
+        Optional<Frame> frame = root.flatMap(svg -> FrameReader.read(svg, problems));
+        if (root.isPresent() && frame.isEmpty()) {
+            new References(root.get(), Merge.NONE).areBounded(root.get(), problems);
         }
-        Optional<Frame> frame = FrameReader.read(root.get(), problems);
-        References references = new References(root.get(), Merge.NONE);
-        if (!references.areBounded(root.get(), problems)) {
-            return Optional.empty();
-        }
-        return frame.map(f -> new SvgDrawing(root.get(), f, new Variation(root.get(), references)));
+        return frame.flatMap(f -> of(root.get(), f, art, problems));
+    }
+
+    static Optional<SvgDrawing> of(SvgElement root, Frame frame, ArtFolder art, Problems problems) {
+        References references = new References(root, Merge.NONE);
+        return references.areBounded(root, problems)
+                ? Optional.of(new SvgDrawing(root, frame, new Variation(root, references), new Pictures(art)))
+                : Optional.empty();
     }
 
     public Page page() {
@@ -65,7 +81,7 @@ public final class SvgDrawing {
      * variable attribute touches, on it or through a {@code use}. What cannot be marked is an error.
      */
     public List<Drawn> draw(Problems problems) {
-        return Renderer.constant(root, frame, variation, problems);
+        return Renderer.constant(root, frame, variation, pictures, problems);
     }
 
     /**
@@ -80,6 +96,6 @@ public final class SvgDrawing {
         if (!new References(root, merge).areBounded(root, problems)) {
             return java.util.Collections.nCopies(variation.size(), List.of());
         }
-        return Renderer.anew(root, frame, variation, merge, problems);
+        return Renderer.anew(root, frame, variation, merge, pictures, problems);
     }
 }

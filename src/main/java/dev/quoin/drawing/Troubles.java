@@ -1,6 +1,5 @@
 package dev.quoin.drawing;
 
-import java.util.Locale;
 import org.apache.batik.bridge.BridgeContext;
 import org.apache.batik.bridge.BridgeException;
 import org.apache.batik.bridge.ErrorConstants;
@@ -23,15 +22,6 @@ final class Troubles {
                 ? "turn it into plain text, or into paths"
                 : "turn it into shapes, paths or text";
         reporter.error(element, "is no shape that can be marked", remedy);
-    }
-
-    void picture(Element element) {
-        String href = element.getAttributeNS(SvgHandler.XLINK, "href");
-        boolean drawing = href.toLowerCase(Locale.ROOT).endsWith(".svg");
-        reporter.error(
-                element,
-                drawing ? "shows another drawing, which is not read" : "is a raster picture, which cannot be marked",
-                drawing ? "copy that drawing into this one" : "trace it into paths first");
     }
 
     /** A radius that stands for both is the same length in both directions, which a percentage of the page is not. */

@@ -37,6 +37,11 @@ final class InputFiles {
 
     /** The same, but never a file of its name that an earlier section of the run keeps. */
     byte[] readItself(Path file, String what) throws IOException {
+        return readItself(file, what, file.getFileName());
+    }
+
+    /** The same, kept under a path of its own in the run's folder of inputs. */
+    byte[] readItself(Path file, String what, Path keptAs) throws IOException {
         Path path = file.toAbsolutePath().normalize();
         byte[] known = read.get(path);
         if (known != null) {
@@ -51,7 +56,7 @@ final class InputFiles {
         }
         byte[] bytes = Files.readAllBytes(path);
         read.put(path, bytes);
-        String name = free(path.getFileName().toString(), what);
+        String name = free(keptAs.toString().replace('\\', '/'), what);
         names.put(path, name);
         named.put(name, bytes);
         return bytes;

@@ -67,7 +67,7 @@ final class JobLoader {
                 settings,
                 order.get(),
                 shop.get(),
-                new TemplateShelf(files, compiler),
+                new TemplateShelf(files, settings.folder(), compiler),
                 new JigShelf(files, JigStand.of(settings, shop.get().machine(), problems)),
                 problems);
         return Optional.of(new LoadedJob(settings, order.get(), items, shop.get(), chooser, files, section, fonts));

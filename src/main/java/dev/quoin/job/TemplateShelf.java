@@ -14,11 +14,18 @@ import java.util.Optional;
 /** The templates of a job, each read and compiled once. */
 final class TemplateShelf {
     private final InputFiles files;
+    private final Path folder;
     private final TemplateCompiler compiler;
     private final Map<Path, Optional<Template>> compiled = new HashMap<>();
 
-    TemplateShelf(InputFiles files, TemplateCompiler compiler) {
+    /**
+     * An empty shelf.
+     *
+     * @param folder the job's, where templates find drawings that they show
+     */
+    TemplateShelf(InputFiles files, Path folder, TemplateCompiler compiler) {
         this.files = files;
+        this.folder = folder;
         this.compiler = compiler;
     }
 
@@ -44,6 +51,7 @@ final class TemplateShelf {
 
     private Optional<Template> compile(Path file, byte[] bytes, Problems problems) {
         String name = file.getFileName().toString();
-        return SvgDrawing.read(name, bytes, problems).flatMap(drawing -> compiler.compile(name, drawing, problems));
+        JobArt art = new JobArt(files, file.toAbsolutePath().getParent(), folder);
+        return SvgDrawing.read(name, bytes, art, problems).flatMap(drawing -> compiler.compile(name, drawing, problems));
     }
 }

@@ -54,7 +54,11 @@ final class Coverage {
 
     /** Our marks, filled and stroked; texts left out. */
     static BufferedImage ours(byte[] svg, Problems problems) {
-        List<Drawn> drawn = SvgDrawing.read("t.svg", svg, problems)
+        return ours(svg, ArtFolder.NONE, problems);
+    }
+
+    static BufferedImage ours(byte[] svg, ArtFolder art, Problems problems) {
+        List<Drawn> drawn = SvgDrawing.read("t.svg", svg, art, problems)
                 .map(drawing -> drawing.draw(problems))
                 .orElse(List.of());
         List<Area> areas = new ArrayList<>();

@@ -25,7 +25,7 @@ class SvgProblemsTest {
             <circle id="c" r="1" clip-path="url(#f)"/>                      | <circle id="c"> has clip-path "f", and no <clipPath> of the drawing has that id
             <line x2="5" stroke="red" marker-end="url(#m)"/>                | <line> has a marker-end, which cannot be marked
             <image id="p" width="9" height="9" href="p.png"/>               | <image id="p"> is a raster picture, which cannot be marked
-            <image id="p" width="9" height="9" href="p.svg"/>               | <image id="p"> shows another drawing, which is not read
+            <image id="p" width="9" height="9" href="p.svg"/>               | <image id="p"> shows another drawing, which is not read here
             <foreignObject width="9" height="9"/>                           | <foreignObject> is no shape that can be marked
             <flowRoot><flowPara>a</flowPara></flowRoot>                     | <flowRoot> is no shape that can be marked
             <use id="u" href="#nowhere"/>                                   | <use id="u"> refers to "#nowhere", which is not in the drawing
