@@ -5,7 +5,7 @@ import dev.quoin.geometry.Path;
 import java.util.Optional;
 
 /** How a text is laid out, in its own frame. */
-sealed interface Lettering permits PlacedLettering, FittedLettering {
+sealed interface Lettering permits PlacedLettering, FittedLettering, PathLettering {
     /** The letters of a row, or nothing if it has a problem. */
     Optional<Lettered> set(Merging row, Element element);
 

@@ -3,7 +3,9 @@ package dev.quoin.art;
 import dev.quoin.drawing.DrawnText;
 import dev.quoin.drawing.Element;
 import dev.quoin.drawing.TextLine;
+import dev.quoin.drawing.TextPath;
 import dev.quoin.drawing.TextRun;
+import dev.quoin.geometry.Affine;
 import dev.quoin.geometry.Area;
 import dev.quoin.geometry.FillRule;
 import dev.quoin.geometry.Path;
@@ -11,6 +13,7 @@ import dev.quoin.lettering.FitRequest;
 import dev.quoin.lettering.Fitter;
 import dev.quoin.lettering.FontLibrary;
 import dev.quoin.lettering.FontSet;
+import dev.quoin.lettering.TextTrack;
 import dev.quoin.lettering.Typesetter;
 import dev.quoin.lettering.VerticalAlign;
 import dev.quoin.problem.Problems;
@@ -49,6 +52,9 @@ final class LetteringCompiler {
         if (problems.errors() > before) {
             return Optional.empty();
         }
+        if (text.along().isPresent()) {
+            return along(text.element(), lines.get(0), text.along().get(), frame, problems);
+        }
         Optional<String> box = new DataAttributes(text.element(), problems).text("fit");
         if (box.isEmpty()) {
             return problems.errors() > before ? Optional.empty() : Optional.of(new PlacedLettering(lines, typesetter));
@@ -63,6 +69,56 @@ final class LetteringCompiler {
         }
         Area space = new Area(shape, FillRule.NON_ZERO).transform(frame.toItem().inverse());
         return fitted(text.element(), lines, space, problems).map(fitted -> fitted);
+    }
+
+    private Optional<Lettering> along(
+            Element element, Line line, TextPath along, TextFrame frame, Problems problems) {
+        int before = problems.errors();
+        DataAttributes data = new DataAttributes(element, problems);
+        Optional<String> named = data.text("fit");
+        if (named.isPresent() && !named.get().equals(along.id())) {
+            problems.error(
+                    element.place(),
+                    element.describe() + ": data-fit names '" + named.get() + "', and the text runs along '"
+                            + along.id() + "'",
+                    "name the path that it runs along");
+        }
+        if (element.data("same-size").isPresent() || element.data("lines").isPresent()) {
+            problems.error(
+                    element.place(),
+                    element.describe() + ": a text along a path has no data-same-size and no data-lines",
+                    "take them off");
+        }
+        boolean isFitted = named.isPresent()
+                || element.data("min-height").isPresent()
+                || element.data("max-height").isPresent();
+        Optional<PathLettering.PathFit> fit =
+                isFitted ? Optional.of(pathFit(element, line, data, problems)) : Optional.empty();
+        TextTrack track = new TextTrack(along.path().transform(Affine.scale(frame.scale(), -frame.scale())));
+        return problems.errors() > before
+                ? Optional.empty()
+                : Optional.of(new PathLettering(
+                        line.runs(), track, along.start() * frame.scale(), line.anchor(), fit, typesetter));
+    }
+
+    private static PathLettering.PathFit pathFit(Element element, Line line, DataAttributes data, Problems problems) {
+        double asDrawn = line.runs().stream()
+                .mapToDouble(run -> run.size() * run.fonts().capHeight())
+                .max()
+                .orElse(LEAST_HEIGHT);
+        double least = data.number("min-height", 0.05, HIGHEST).orElse(LEAST_HEIGHT);
+        double greatest = data.number("max-height", 0.05, HIGHEST).orElse(Math.max(asDrawn, least));
+        if (greatest < least) {
+            problems.error(
+                    element.place(),
+                    element.describe() + ": data-max-height is less than data-min-height",
+                    "make it at least as large");
+        }
+        return new PathLettering.PathFit(
+                least,
+                Math.max(least, greatest),
+                data.number("inset", 0, HIGHEST).orElse(0),
+                data.number("squeeze", FitRequest.NARROWEST, 1).orElse(1));
     }
 
     private List<Line> lines(DrawnText text, TextFrame frame, Problems problems) {

@@ -24,6 +24,8 @@ final class TextReader {
     private final BridgeContext context;
     private final List<LineDraft> lines = new ArrayList<>();
     private Optional<Painting> painting = Optional.empty();
+    private Optional<TextPath> along = Optional.empty();
+    private boolean insidePath;
 
     private TextReader(Origins origins, Reporter reporter, BridgeContext context) {
         this.origins = origins;
@@ -47,7 +49,7 @@ final class TextReader {
         Painting paint = painting.orElse(Painting.NONE);
         double width = paint.stroke().map(BasicStroke::getLineWidth).orElse(0f);
         return Optional.of(
-                new DrawnText(origins.of(text), read, Affine.IDENTITY, width, paint.filled(), Optional.empty()));
+                new DrawnText(origins.of(text), read, Affine.IDENTITY, width, paint.filled(), along, Optional.empty()));
     }
 
     private void visit(Element element, boolean preserveAbove) {
@@ -64,6 +66,10 @@ final class TextReader {
     }
 
     private void visitInner(Element inner, boolean preserve) {
+        if (inner.getLocalName().equals("textPath") && !insidePath) {
+            visitPath(inner, preserve);
+            return;
+        }
         boolean isSpan =
                 inner.getLocalName().equals("tspan") || inner.getLocalName().equals("a");
         if (!isSpan) {
@@ -73,8 +79,27 @@ final class TextReader {
         }
     }
 
+    private void visitPath(Element inner, boolean preserve) {
+        if (along.isPresent() || !current().isBlank()) {
+            tellBeside(inner);
+            return;
+        }
+        along = new TextPathReader(reporter, context).read(inner);
+        insidePath = true;
+        visit(inner, preserve);
+        insidePath = false;
+    }
+
+    private void tellBeside(Element element) {
+        reporter.error(
+                element, "has other letters beside those along its path", "make a <text> element of each of them");
+    }
+
     private void letters(Element element, String letters, boolean preserve) {
         VariableText content = VariableText.parse(letters);
+        if (along.isPresent() && !insidePath && !WhiteSpace.isBlank(content)) {
+            tellBeside(element);
+        }
         current().add(TextStyle.of(element), content, preserve);
         if (!WhiteSpace.isBlank(content)) {
             TextStyle.check(element, reporter);
@@ -105,6 +130,10 @@ final class TextReader {
                 notYet(element, name);
             }
         }
+        if (insidePath) {
+            tellPlaces(element);
+            return;
+        }
         Optional<Double> x = number(element, "x");
         Optional<Double> y = number(element, "y");
         double dx = number(element, "dx").orElse(0.0);
@@ -118,6 +147,14 @@ final class TextReader {
             notYet(element, dx == 0 ? "dy" : "dx");
         } else if (toY != current().y()) {
             reporter.error(element, "has a y but no x", "give it an x too, so that it begins a line");
+        }
+    }
+
+    private void tellPlaces(Element element) {
+        for (String name : List.of("x", "y", "dx", "dy")) {
+            if (element.hasAttribute(name)) {
+                notYet(element, name);
+            }
         }
     }
 

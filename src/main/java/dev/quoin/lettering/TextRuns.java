@@ -3,6 +3,7 @@ package dev.quoin.lettering;
 import java.text.Bidi;
 import java.text.Normalizer;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -48,6 +49,18 @@ record TextRuns(String line, List<String> graphemes, List<TextPart> parts, Set<I
         TextPart[] ordered = parts.toArray(TextPart[]::new);
         Bidi.reorderVisually(levels, 0, ordered, 0, ordered.length);
         return List.of(ordered);
+    }
+
+    /** For each character of the line the number of its grapheme. */
+    int[] graphemeOfEach() {
+        int[] numbers = new int[line.length()];
+        int at = 0;
+        for (int i = 0; i < graphemes.size(); i++) {
+            int end = at + graphemes.get(i).length();
+            Arrays.fill(numbers, at, end, i);
+            at = end;
+        }
+        return numbers;
     }
 
     /** The first code points of the visible graphemes none of whose characters is among the inked ones. */

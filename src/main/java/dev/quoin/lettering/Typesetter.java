@@ -1,5 +1,8 @@
 package dev.quoin.lettering;
 
+import dev.quoin.geometry.Affine;
+import dev.quoin.geometry.Path;
+import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -41,15 +44,62 @@ public final class Typesetter {
         if (!missing.isEmpty()) {
             return new MissingCharacters(List.copyOf(missing), fonts.families());
         }
+        List<GlyphRun> shaped = shape(runs, missing);
         LineDrawing line = new LineDrawing();
+        shaped.forEach(line::draw);
+        return missing.isEmpty() ? line.drawn(fonts) : new MissingCharacters(List.copyOf(missing), fonts.families());
+    }
+
+    /** Sets one line, letter by letter, at a font size of 1. */
+    public SetLine letters(String text, FontSet fonts) {
+        TextRuns runs = TextRuns.of(text, fonts);
+        Set<Integer> missing = new LinkedHashSet<>(runs.missing());
+        List<GlyphRun> shaped = missing.isEmpty() ? shape(runs, missing) : List.of();
+        if (!missing.isEmpty()) {
+            return new MissingCharacters(List.copyOf(missing), fonts.families());
+        }
+        int[] graphemes = runs.graphemeOfEach();
+        List<GlyphLine.Letter> letters = new ArrayList<>();
+        double pen = 0;
+        for (GlyphRun run : shaped) {
+            letters.addAll(letters(run, pen, graphemes));
+            pen += run.advance();
+        }
+        return new GlyphLine(letters, pen, fonts.capHeight());
+    }
+
+    /** The runs from left to right; what shows nothing though it should is added to {@code missing}. */
+    private static List<GlyphRun> shape(TextRuns runs, Set<Integer> missing) {
         BitSet inked = new BitSet(runs.line().length());
+        List<GlyphRun> shaped = new ArrayList<>();
         char[] characters = runs.line().toCharArray();
         for (TextPart part : runs.inVisualOrder()) {
             GlyphRun run = part.typeface().set(characters, part.start(), part.end(), part.isRightToLeft());
-            line.draw(run);
             inked.or(run.inked(part.end()));
+            shaped.add(run);
         }
         missing.addAll(runs.without(inked));
-        return missing.isEmpty() ? line.drawn(fonts) : new MissingCharacters(List.copyOf(missing), fonts.families());
+        return shaped;
+    }
+
+    private static List<GlyphLine.Letter> letters(GlyphRun run, double pen, int[] graphemes) {
+        List<GlyphLine.Letter> letters = new ArrayList<>();
+        List<GlyphRun.Glyph> glyphs = run.glyphs();
+        int from = 0;
+        while (from < glyphs.size()) {
+            int to = from + 1;
+            while (to < glyphs.size() && graphemes[glyphs.get(to).index()] == graphemes[glyphs.get(from).index()]) {
+                to++;
+            }
+            double x = glyphs.get(from).x();
+            double next = to < glyphs.size() ? glyphs.get(to).x() : run.advance();
+            Path.Builder outline = Path.builder();
+            for (GlyphRun.Glyph glyph : glyphs.subList(from, to)) {
+                outline.append(glyph.outline().transform(Affine.translate(glyph.x() - x, glyph.y())));
+            }
+            letters.add(new GlyphLine.Letter(outline.build(), pen + x, next - x));
+            from = to;
+        }
+        return letters;
     }
 }

@@ -56,11 +56,15 @@ class SvgProblemsTest {
             <text text-decoration="underline">a</text>                      | <text> sets text-decoration: underline, which is not supported yet
             <text writing-mode="tb">a</text>                                | <text> sets writing-mode: tb, which is not supported yet
             <text dominant-baseline="middle">a</text>                       | <text> sets dominant-baseline: middle, which is not supported yet
-            <text><textPath href="#p">a</textPath></text>                   | <textPath> is not supported inside a text yet
+            <text><textPath href="#q">a</textPath></text>                   | <textPath> runs along "#q", which is no path or shape of the drawing
+            <text><textPath href="#p">a</textPath></text>                   | <textPath> runs along "#p", which has no length
+            <text><textPath href="#p2" side="right">a</textPath></text>     | <textPath> has side="right" or method="stretch", which is not supported
+            <text>b<textPath href="#p2">a</textPath></text>                 | <textPath> has other letters beside those along its path
+            <text><textPath href="#p2"><tspan dy="2">a</tspan></textPath></text> | <tspan> has dy, which is not supported yet
             <text>a<tspan fill="none">b</tspan></text>                      | <tspan> is painted in another way than the text before it
             """)
     void anErrorNamesTheElementAndItsLine(String body, String message) {
-        String problems = Svg.problems(Svg.page("<g/>\n  " + body + "<path id='p' d='M0 0'/>"));
+        String problems = Svg.problems(Svg.page("<g/>\n  " + body + "<path id='p' d='M0 0'/><path id='p2' d='M0 0H9'/>"));
         assertTrue(problems.startsWith("t.svg:3:"), problems);
         assertTrue(problems.contains(": " + message + "; "), problems);
         assertEquals(1, problems.lines().count(), problems);
