@@ -71,8 +71,7 @@ final class LetteringCompiler {
         return fitted(text.element(), lines, space, problems).map(fitted -> fitted);
     }
 
-    private Optional<Lettering> along(
-            Element element, Line line, TextPath along, TextFrame frame, Problems problems) {
+    private Optional<Lettering> along(Element element, Line line, TextPath along, TextFrame frame, Problems problems) {
         int before = problems.errors();
         DataAttributes data = new DataAttributes(element, problems);
         Optional<String> named = data.text("fit");

@@ -54,7 +54,9 @@ record PathLettering(
             line = line.followedBy(((GlyphLine) set).times(run.size()));
             said.append(trimmed);
         }
-        return fit.isPresent() ? fitted(line, said.toString(), fit.get(), row, element) : placed(line, said.toString(), row, element);
+        return fit.isPresent()
+                ? fitted(line, said.toString(), fit.get(), row, element)
+                : placed(line, said.toString(), row, element);
     }
 
     @Override
@@ -81,8 +83,8 @@ record PathLettering(
                     "shorten it, make it smaller, or let data-min-height and data-max-height size it");
             return Optional.empty();
         }
-        return Optional.of(new Lettered(
-                track.lay(line, 1, start, anchor), new MarkedText(said, line.capHeight(), false, 1)));
+        return Optional.of(
+                new Lettered(track.lay(line, 1, start, anchor), new MarkedText(said, line.capHeight(), false, 1)));
     }
 
     /** The largest size at which the line's advance is no longer than its room; squeezed only below the least size. */

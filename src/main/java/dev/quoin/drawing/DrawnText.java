@@ -17,7 +17,13 @@ import java.util.Optional;
  * @param clip the window through which it shows, in item coordinates; empty where it shows whole
  */
 public record DrawnText(
-        Element element, List<TextLine> lines, Affine toItem, double strokeWidth, boolean filled, Optional<TextPath> along, Optional<Clip> clip)
+        Element element,
+        List<TextLine> lines,
+        Affine toItem,
+        double strokeWidth,
+        boolean filled,
+        Optional<TextPath> along,
+        Optional<Clip> clip)
         implements Drawn {
     public boolean painted() {
         return filled || strokeWidth > 0;

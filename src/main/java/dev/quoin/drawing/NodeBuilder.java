@@ -65,7 +65,13 @@ final class NodeBuilder extends GVTBuilder {
     private int insideClips;
 
     /** @param anew whether the varying parts are drawn, or else all but those */
-    NodeBuilder(Origins origins, Variation variation, boolean anew, Pictures pictures, Reporter reporter, QuietAgent agent) {
+    NodeBuilder(
+            Origins origins,
+            Variation variation,
+            boolean anew,
+            Pictures pictures,
+            Reporter reporter,
+            QuietAgent agent) {
         this.dom = origins.dom();
         this.origins = origins;
         this.reporter = reporter;

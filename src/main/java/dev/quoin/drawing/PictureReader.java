@@ -35,7 +35,8 @@ record PictureReader(Origins origins, Pictures pictures, Reporter reporter) {
             reporter.problems().add(problem);
         }
         if (picture.isFaulty()) {
-            reporter.error(image, "shows " + Troubles.quoted(href) + ", which cannot be marked", "correct that drawing");
+            reporter.error(
+                    image, "shows " + Troubles.quoted(href) + ", which cannot be marked", "correct that drawing");
             return List.of();
         }
         Optional<AspectRatio> ratio = AspectRatio.parse(image.getAttribute("preserveAspectRatio"));
@@ -77,7 +78,8 @@ record PictureReader(Origins origins, Pictures pictures, Reporter reporter) {
 
     /** Its box; nothing if it has no size. */
     private Optional<Box> room(Element image, BridgeContext context) {
-        if (image.getAttribute("width").isBlank() || image.getAttribute("height").isBlank()) {
+        if (image.getAttribute("width").isBlank()
+                || image.getAttribute("height").isBlank()) {
             reporter.error(image, "has no size", "give it a width and a height");
             return Optional.empty();
         }
@@ -88,8 +90,6 @@ record PictureReader(Origins origins, Pictures pictures, Reporter reporter) {
         double top = UnitProcessor.svgVerticalCoordinateToUserSpace(y, "y", units);
         double width = UnitProcessor.svgHorizontalLengthToUserSpace(image.getAttribute("width"), "width", units);
         double height = UnitProcessor.svgVerticalLengthToUserSpace(image.getAttribute("height"), "height", units);
-        return width > 0 && height > 0
-                ? Optional.of(new Box(left, top, left + width, top + height))
-                : Optional.empty();
+        return width > 0 && height > 0 ? Optional.of(new Box(left, top, left + width, top + height)) : Optional.empty();
     }
 }

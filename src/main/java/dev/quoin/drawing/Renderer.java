@@ -103,7 +103,8 @@ final class Renderer {
     }
 
     private static DrawnText moved(DrawnText text, Affine toItem, Optional<Clip> clip) {
-        return new DrawnText(text.element(), text.lines(), toItem, text.strokeWidth(), text.filled(), text.along(), clip);
+        return new DrawnText(
+                text.element(), text.lines(), toItem, text.strokeWidth(), text.filled(), text.along(), clip);
     }
 
     /** The window above, narrowed by the node's own clip path and, for a nested {@code svg} or symbol, its edge. */

@@ -31,9 +31,11 @@ record TextPathReader(Reporter reporter, BridgeContext context) {
                     "has side=\"right\" or method=\"stretch\", which is not supported",
                     "leave it out; turn the path round to set letters on its other side");
         }
-        ShapeNode node = (ShapeNode) ((GraphicsNodeBridge) context.getBridge(target)).createGraphicsNode(context, target);
+        ShapeNode node =
+                (ShapeNode) ((GraphicsNodeBridge) context.getBridge(target)).createGraphicsNode(context, target);
         Path path = Path.of(node.getShape()).transform(Renderer.affine(node.getTransform()));
-        double length = path.length(FINE * Math.max(1e-6, path.bounds().width() + path.bounds().height()) / 100);
+        double length = path.length(
+                FINE * Math.max(1e-6, path.bounds().width() + path.bounds().height()) / 100);
         if (!(length > 0)) {
             reporter.error(textPath, "runs along " + Troubles.quoted(href) + ", which has no length", "draw it longer");
             return Optional.empty();

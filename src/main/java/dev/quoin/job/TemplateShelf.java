@@ -52,6 +52,7 @@ final class TemplateShelf {
     private Optional<Template> compile(Path file, byte[] bytes, Problems problems) {
         String name = file.getFileName().toString();
         JobArt art = new JobArt(files, file.toAbsolutePath().getParent(), folder);
-        return SvgDrawing.read(name, bytes, art, problems).flatMap(drawing -> compiler.compile(name, drawing, problems));
+        return SvgDrawing.read(name, bytes, art, problems)
+                .flatMap(drawing -> compiler.compile(name, drawing, problems));
     }
 }

@@ -9,7 +9,8 @@ import java.util.stream.Collectors;
  * @param codePoints what is missing, each once, in the order of the text; at least one
  * @param families the families that were tried
  */
-public record MissingCharacters(List<Integer> codePoints, List<String> families) implements Typeset, SetLine, FitResult {
+public record MissingCharacters(List<Integer> codePoints, List<String> families)
+        implements Typeset, SetLine, FitResult {
     private static final int MOST_NAMED = 5;
 
     /** What is wrong, for a person; no full stop. */

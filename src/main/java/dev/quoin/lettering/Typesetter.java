@@ -88,7 +88,9 @@ public final class Typesetter {
         int from = 0;
         while (from < glyphs.size()) {
             int to = from + 1;
-            while (to < glyphs.size() && graphemes[glyphs.get(to).index()] == graphemes[glyphs.get(from).index()]) {
+            while (to < glyphs.size()
+                    && graphemes[glyphs.get(to).index()]
+                            == graphemes[glyphs.get(from).index()]) {
                 to++;
             }
             double x = glyphs.get(from).x();

@@ -40,8 +40,9 @@ import org.locationtech.jts.geom.LineString;
 class BatikEquivalenceTest {
     private static final Item ITEM = new Item(1, new Row(0, 2, List.of("x")), 1);
     private static final int FINER = 1000;
-    private static final String PAGE = "<svg xmlns='http://www.w3.org/2000/svg' xmlns:xlink='http://www.w3.org/1999/xlink'"
-            + " width='100mm' height='50mm' viewBox='0 0 %d %d'><g transform='scale(%d)' font-family='Barlow'>%s</g></svg>";
+    private static final String PAGE =
+            "<svg xmlns='http://www.w3.org/2000/svg' xmlns:xlink='http://www.w3.org/1999/xlink'"
+                    + " width='100mm' height='50mm' viewBox='0 0 %d %d'><g transform='scale(%d)' font-family='Barlow'>%s</g></svg>";
 
     @ParameterizedTest
     @ValueSource(
@@ -101,7 +102,8 @@ class BatikEquivalenceTest {
     void onARingTextMayRunOverTheStartOfItsPath() throws IOException {
         String ring = "<circle id='p' cx='50' cy='25' r='20' fill='none'/><text font-size='4' text-anchor='middle'>"
                 + "<textPath xlink:href='#p'>Hanno Hill</textPath></text>";
-        var box = merge(ring, new Problems()).orElseThrow().marks().get(0).path().bounds();
+        var box =
+                merge(ring, new Problems()).orElseThrow().marks().get(0).path().bounds();
         assertEquals(0, box.centre().y(), 0.5);
         assertTrue(box.minX() > 15, box.toString());
     }
@@ -126,8 +128,7 @@ class BatikEquivalenceTest {
 
     /** The same with all lengths a thousand times as many units. */
     private static String finer(String body) {
-        var matcher = java.util.regex.Pattern.compile(
-                        "(font-size|x|y|startOffset|d|transform)='([^']*)'")
+        var matcher = java.util.regex.Pattern.compile("(font-size|x|y|startOffset|d|transform)='([^']*)'")
                 .matcher(body);
         return matcher.replaceAll(found -> found.group(1) + "='" + finerValue(found.group(1), found.group(2)) + "'");
     }
@@ -137,12 +138,14 @@ class BatikEquivalenceTest {
             return value;
         }
         return switch (name) {
-            case "d" -> times(value.replaceAll("A([0-9.]+) ([0-9.]+) 0 ([01]) ([01]) ", "A$1 $2 0 f$3 f$4 "))
-                    .replaceAll(" 0 f([01])000 f([01])000 ", " 0 $1 $2 ")
-                    .replaceAll(" 0 f([01]) f([01]) ", " 0 $1 $2 ");
-            case "transform" -> value.startsWith("translate")
-                    ? times(value)
-                    : value.replaceAll("rotate\\(20 30 30\\)", "rotate(20 30000 30000)");
+            case "d" ->
+                times(value.replaceAll("A([0-9.]+) ([0-9.]+) 0 ([01]) ([01]) ", "A$1 $2 0 f$3 f$4 "))
+                        .replaceAll(" 0 f([01])000 f([01])000 ", " 0 $1 $2 ")
+                        .replaceAll(" 0 f([01]) f([01]) ", " 0 $1 $2 ");
+            case "transform" ->
+                value.startsWith("translate")
+                        ? times(value)
+                        : value.replaceAll("rotate\\(20 30 30\\)", "rotate(20 30000 30000)");
             default -> times(value);
         };
     }
@@ -162,10 +165,14 @@ class BatikEquivalenceTest {
         byte[] svg = String.format(Locale.ROOT, PAGE, 100, 50, 1, body).getBytes(StandardCharsets.UTF_8);
         FontLibrary fonts = FontLibrary.open(List.of(), false, problems);
         TemplateCompiler compiler = new TemplateCompiler(
-                shop.processes(), fonts, new Columns(List.of("Name"), List.of("name"), Map.of(), Optional.empty()), Locale.ROOT);
+                shop.processes(),
+                fonts,
+                new Columns(List.of("Name"), List.of("name"), Map.of(), Optional.empty()),
+                Locale.ROOT);
         return SvgDrawing.read("t.svg", svg, problems)
                 .flatMap(drawing -> compiler.compile("t.svg", drawing, problems))
-                .flatMap(template -> template.merge(ITEM, Place.of("order.csv", 2), recipe, SharedSizes.none(), problems));
+                .flatMap(template ->
+                        template.merge(ITEM, Place.of("order.csv", 2), recipe, SharedSizes.none(), problems));
     }
 
     private static double distance(Path a, Path b) {

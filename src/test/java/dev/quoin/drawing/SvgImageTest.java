@@ -66,8 +66,8 @@ class SvgImageTest {
     @Test
     void itsShapesKeepTheirClassesAndTakeThoseAroundTheImage() {
         Problems problems = new Problems();
-        byte[] svg = Svg.bytes(Svg.page("<g class='deep'><image id='crest' href='a.svg' width='60' height='30'"
-                + " data-when='${a}'/></g>"));
+        byte[] svg = Svg.bytes(Svg.page(
+                "<g class='deep'><image id='crest' href='a.svg' width='60' height='30'" + " data-when='${a}'/></g>"));
         List<Drawn> drawn = SvgDrawing.read("t.svg", svg, SvgImageTest::art, problems)
                 .orElseThrow()
                 .draw(problems);
@@ -75,7 +75,9 @@ class SvgImageTest {
         assertEquals("", shape.element().id());
         assertEquals(
                 List.of("cut", "deep"),
-                shape.element().names().stream().flatMap(n -> n.classes().stream()).toList());
+                shape.element().names().stream()
+                        .flatMap(n -> n.classes().stream())
+                        .toList());
         assertEquals("crest", shape.element().names().get(3).id());
         assertEquals("${a}", shape.element().data("when").orElseThrow().source());
         assertEquals("a.svg:1:63", shape.element().place().toString());

@@ -64,7 +64,8 @@ class SvgProblemsTest {
             <text>a<tspan fill="none">b</tspan></text>                      | <tspan> is painted in another way than the text before it
             """)
     void anErrorNamesTheElementAndItsLine(String body, String message) {
-        String problems = Svg.problems(Svg.page("<g/>\n  " + body + "<path id='p' d='M0 0'/><path id='p2' d='M0 0H9'/>"));
+        String problems =
+                Svg.problems(Svg.page("<g/>\n  " + body + "<path id='p' d='M0 0'/><path id='p2' d='M0 0H9'/>"));
         assertTrue(problems.startsWith("t.svg:3:"), problems);
         assertTrue(problems.contains(": " + message + "; "), problems);
         assertEquals(1, problems.lines().count(), problems);

@@ -27,12 +27,12 @@ class ArtPerRowTest {
                 SVG + "viewBox=\"0 0 20 10\"><path class=\"engrave\" d=\"M0 0H20V10H0Z\"/></svg>");
         Files.writeString(
                 inside.resolve("art/sun star.svg"), SVG + "width=\"4\" height=\"4\"><path d=\"M0 0H4V4H0Z\"/></svg>");
-        Files.writeString(folder.resolve("secret.svg"), SVG + "viewBox=\"0 0 1 1\"><rect width=\"1\" height=\"1\"/></svg>");
+        Files.writeString(
+                folder.resolve("secret.svg"), SVG + "viewBox=\"0 0 1 1\"><rect width=\"1\" height=\"1\"/></svg>");
     }
 
     private SmallJob job(String order) throws IOException {
-        return new SmallJob(inside, order)
-                .file("template.svg", SVG + """
+        return new SmallJob(inside, order).file("template.svg", SVG + """
                         width="8mm" height="8mm" viewBox="0 0 8 8">
                         <image href="${motif}.svg" x="2" y="2" width="4" height="4"/>
                         </svg>
@@ -76,7 +76,8 @@ class ArtPerRowTest {
     void whatArtCannotHoldIsToldAtItsFileAndLineAndAtTheRow() throws IOException {
         Files.writeString(
                 inside.resolve("art/bad.svg"),
-                SVG + "viewBox=\"0 0 9 9\">\n<text>Hi</text>\n<rect width=\"${w}\" height=\"1\"/>\n<image href=\"moon.svg\""
+                SVG
+                        + "viewBox=\"0 0 9 9\">\n<text>Hi</text>\n<rect width=\"${w}\" height=\"1\"/>\n<image href=\"moon.svg\""
                         + " width=\"1\" height=\"1\"/>\n</svg>");
         SmallJob job = job("Motif\nart/bad\n");
         assertTrue(job.prepare().isEmpty());
@@ -109,7 +110,8 @@ class ArtPerRowTest {
                 """);
         assertTrue(job.prepare().isEmpty());
         assertTrue(
-                job.problems().startsWith("order.csv:3:1: Motif: <use> refers to \"#star\", which is not in the drawing"),
+                job.problems()
+                        .startsWith("order.csv:3:1: Motif: <use> refers to \"#star\", which is not in the drawing"),
                 job.problems());
     }
 
