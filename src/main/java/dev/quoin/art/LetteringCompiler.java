@@ -25,7 +25,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** Compiles how a text is laid out. */
+/**
+ * Compiles how a text is laid out. All text is set here, by our own lettering: what Batik makes of text serves the tests
+ * only, which hold the one against the other.
+ */
 final class LetteringCompiler {
     private static final double LEAST_HEIGHT = 1;
     private static final double HIGHEST = 1_000;

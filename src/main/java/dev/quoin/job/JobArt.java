@@ -6,9 +6,9 @@ import dev.quoin.drawing.FoundArt;
 import dev.quoin.drawing.RefusedArt;
 import java.io.IOException;
 import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Pattern;
 
 /**
@@ -40,39 +40,28 @@ final class JobArt implements ArtFolder {
             return outside(reference);
         }
         try {
-            boolean leadsOut = true;
+            boolean isInside = false;
             for (Path folder : folders) {
-                Path file = folder.resolve(reference).normalize();
-                boolean isIn = folders.stream().anyMatch(file::startsWith);
-                leadsOut &= !isIn;
-                if (isIn && Files.isRegularFile(file)) {
-                    return take(file, folder, reference);
+                Optional<Path> file = OwnFolder.file(folder, reference);
+                if (file.isPresent() && Files.isRegularFile(file.get())) {
+                    return take(file.get(), folder, reference);
                 }
+                isInside |= file.isPresent();
             }
-            return leadsOut ? outside(reference) : missing(reference);
-        } catch (InvalidPathException e) {
-            return missing(reference);
+            return isInside ? missing(reference) : outside(reference);
         } catch (IOException e) {
             return new RefusedArt("shows \"" + reference + "\", which cannot be read", "check the file");
         }
     }
 
     private ArtFile take(Path file, Path folder, String reference) throws IOException {
-        Path real = file.toRealPath();
-        boolean isIn = false;
-        for (Path root : folders) {
-            isIn |= real.startsWith(root.toRealPath());
-        }
-        if (!isIn) {
-            return outside(reference);
-        }
-        if (Files.size(real) > MOST_BYTES) {
+        if (Files.size(file) > MOST_BYTES) {
             return new RefusedArt(
                     "shows \"" + reference + "\", which has more than " + MOST_BYTES / 1_000_000 + " MB",
                     "simplify that drawing");
         }
-        Path kept = file.startsWith(folder) ? folder.relativize(file) : file.getFileName();
-        return new FoundArt(reference, files.readItself(file, "drawing", kept));
+        // Kept under its own path, so that the kept template finds it again.
+        return new FoundArt(reference, files.readItself(file, "drawing", folder.relativize(file)));
     }
 
     private static RefusedArt outside(String reference) {
