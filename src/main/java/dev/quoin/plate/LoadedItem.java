@@ -7,6 +7,7 @@ import dev.quoin.geometry.Affine;
 import dev.quoin.geometry.Area;
 import dev.quoin.geometry.FillRule;
 import dev.quoin.geometry.Path;
+import dev.quoin.shop.Method;
 import dev.quoin.shop.Recipe;
 import dev.quoin.shop.Step;
 import java.util.HashMap;
@@ -30,9 +31,15 @@ public record LoadedItem(int item, Placement placement, Map<Integer, List<Mark>>
                     step.number(),
                     artwork.marks().stream()
                             .filter(mark -> mark.process().equals(step.process()))
+                            .filter(mark -> shows(mark, step))
                             .toList());
         }
         return new LoadedItem(item, placement, marks, artwork.texts());
+    }
+
+    /** Of a shape that is cut by a clip path, the edge may be cut away and its interior left, or the other way round. */
+    private static boolean shows(Mark mark, Step step) {
+        return !(step.method() == Method.FOLLOW ? mark.path() : mark.area().outline()).isEmpty();
     }
 
     /** The same item elsewhere. */
