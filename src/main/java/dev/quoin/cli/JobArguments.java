@@ -14,9 +14,14 @@ final class JobArguments {
 
     /** Gives a command the options of a job. */
     static CommandLine addTo(CommandLine command) {
+        return addTo(command, JobKey.values());
+    }
+
+    /** Gives a command some of them. */
+    static CommandLine addTo(CommandLine command, JobKey... keys) {
         CommandSpec spec = command.getCommandSpec();
         spec.usageMessage().abbreviateSynopsis(true);
-        for (JobKey key : JobKey.values()) {
+        for (JobKey key : keys) {
             spec.addOption(option(key));
         }
         return command;

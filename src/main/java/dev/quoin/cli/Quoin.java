@@ -40,6 +40,7 @@ public final class Quoin {
         root.addSubcommand(JobArguments.addTo(new CommandLine(new CheckCommand(console, workingFolder))));
         root.addSubcommand(JobArguments.addTo(new CommandLine(new QuoteCommand(console, workingFolder))));
         root.addSubcommand(JobArguments.addTo(new CommandLine(new ProofCommand(console, workingFolder))));
+        root.addSubcommand(JigCommand.of(console, workingFolder));
         root.addSubcommand(new CommandLine(new ReprintCommand(console, workingFolder)));
         root.addSubcommand(new CommandLine(new DoneCommand(console, workingFolder)));
         root.addSubcommand(new CommandLine(new StatusCommand(console, workingFolder)));

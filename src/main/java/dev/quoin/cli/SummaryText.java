@@ -166,6 +166,13 @@ final class SummaryText {
         return count == 1 ? "1 row" : count + " rows";
     }
 
+    /** The files that a command wrote, as JSON. */
+    static String files(List<Path> written, Path workingFolder) {
+        return written.stream()
+                .map(file -> quote(relative(file, workingFolder)))
+                .collect(java.util.stream.Collectors.joining(", ", "{\"files\": [", "]}"));
+    }
+
     static String relative(Path path, Path workingFolder) {
         return path.startsWith(workingFolder) ? workingFolder.relativize(path).toString() : path.toString();
     }

@@ -51,6 +51,14 @@ public final class JobSettingsReader {
         return settings;
     }
 
+    /** Settings of no job, from the command line alone. */
+    public JobSettings without(String name, Map<JobKey, String> commandLine) {
+        Map<JobKey, Setting> given = new EnumMap<>(JobKey.class);
+        commandLine.forEach((key, value) ->
+                given.put(key, new Setting(value, Place.of("--" + key.option()), workingFolder)));
+        return new JobSettings(name, workingFolder.resolve(ORDER), workingFolder, workingFolder, given);
+    }
+
     private static void readProperties(Path folder, Map<JobKey, Setting> given, Problems problems) throws IOException {
         String text = text(folder.resolve(PROPERTIES));
         List<String> lines =
