@@ -207,7 +207,8 @@ class JigCommandTest {
     @Test
     void theLetterIsAnFInTheFile() throws Exception {
         assertEquals(0, quoin("jig --arrow --lens long-200 --out arrow.svg").status());
-        List<Point> points = PlateMarks.points(List.of(shape("arrow.svg", "letter-F").path()), Affine.IDENTITY);
+        List<Point> points =
+                PlateMarks.points(List.of(shape("arrow.svg", "letter-F").path()), Affine.IDENTITY);
         assertTrue(points.stream().filter(p -> p.y() < 3.9).allMatch(p -> p.x() <= -2), "its foot stands on the left");
         assertEquals(2, points.stream().filter(p -> p.x() > 3).count(), "its upper arm is the longer one");
     }
