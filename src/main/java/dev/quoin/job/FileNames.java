@@ -4,6 +4,9 @@ import java.util.Locale;
 
 /** Names of the run's numbered files: padded so that they sort. */
 final class FileNames {
+    /** Ends the name of the file that holds a plate's first item alone. */
+    static final String FIRST_PIECE = "-first-piece";
+
     private FileNames() {}
 
     /** {@code plate-001}: three digits, more where the run has more plates. */

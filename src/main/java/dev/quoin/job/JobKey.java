@@ -78,6 +78,11 @@ public enum JobKey {
             "Fill the slots by rows, columns, serpentine or centre-out; if not given, as the jig lists them (file)."),
     SKIP_SLOTS("skip-slots", Kind.LIST, "SLOT", "Leave these slots empty; several with commas between."),
     FIRST_SLOT("first-slot", Kind.TEXT, "SLOT", "Begin the first plate with this slot; those before it are taken."),
+    FIRST_PIECE(
+            "first-piece",
+            Kind.FLAG,
+            "",
+            "Write the first piece of the first plate as a file of its own too, to be looked at before the tray."),
     SPOILAGE(
             "spoilage",
             Kind.TEXT,

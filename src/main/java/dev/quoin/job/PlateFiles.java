@@ -63,6 +63,12 @@ final class PlateFiles {
         return names;
     }
 
+    /** Writes the first item of a plate, all steps, as a file of its own; its name. */
+    String writeFirstPiece(Plate plate, List<LoadedItem> items) throws IOException {
+        String stem = FileNames.plate(plate.number(), last) + FileNames.FIRST_PIECE;
+        return write(stem, plate, plate.group().recipe().steps(), items.subList(0, 1));
+    }
+
     private String write(String stem, Plate plate, List<Step> steps, List<LoadedItem> items) throws IOException {
         for (PlateKind kind : kinds) {
             try (OutputStream out = folder.create(stem + "." + kind.word())) {

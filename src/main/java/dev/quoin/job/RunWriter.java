@@ -8,6 +8,7 @@ import dev.quoin.plate.Plate;
 import dev.quoin.plate.PlateTime;
 import dev.quoin.plate.PlateTimer;
 import dev.quoin.plate.TimedPlate;
+import dev.quoin.problem.Place;
 import dev.quoin.problem.Problems;
 import dev.quoin.shop.Recipe;
 import dev.quoin.store.Run;
@@ -16,6 +17,7 @@ import dev.quoin.store.Spool;
 import java.io.IOException;
 import java.io.Writer;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 
 /** Writes a planned run: plate after plate, then the tables and the run sheet, whose totals are known only at the end. */
@@ -67,7 +69,7 @@ final class RunWriter {
                 missed.take(plate.group().recipe(), time.steps());
                 List<String> names = files.write(plate, timed.items());
                 itemTimes.take(plate, time);
-                totals.take(plate, names, time);
+                totals.take(plate, withFirstPiece(plate, timed.items(), names), time);
                 plates.take(plate, names, time);
                 PlateView view = views.plate(plate, items, time, totals.last());
                 packing.take(view);
@@ -84,6 +86,24 @@ final class RunWriter {
         writeTables(plates);
         inputs.write();
         return totals.summary(job.settings().name(), Path.of(""), plan.leftOut().size());
+    }
+
+    /** The files of a plate as the sheet names them: before those of the run's first plate its first piece, if asked for. */
+    private List<String> withFirstPiece(Plate plate, List<LoadedItem> items, List<String> names) throws IOException {
+        boolean isFirst = plate.number() == job.section().platesBefore() + 1;
+        if (!isFirst || !job.settings().flag(JobKey.FIRST_PIECE)) {
+            return names;
+        }
+        String file = files.writeFirstPiece(plate, items);
+        LoadedItem item = items.get(0);
+        problems.note(
+                Place.of(file),
+                "holds item " + item.item() + " alone, in slot "
+                        + item.placement().slot().id(),
+                "mark it on a spare blank and look at it; then lay a fresh blank there, since the plate marks it again");
+        List<String> shown = new ArrayList<>(List.of(file));
+        shown.addAll(names);
+        return shown;
     }
 
     private String numbered(String name) {
