@@ -34,7 +34,7 @@ class LeftOutRowsTest {
     void afterAThousandProblemsTheRestIsCounted() {
         List<String> lines = new ArrayList<>(List.of("Name,Town"));
         for (int i = 0; i < 1_203; i++) {
-            lines.add(",Bath");
+            lines.add(",Street " + i);
         }
         QuoinRun run = new JobFolder(folder).order(lines.toArray(String[]::new)).prepare();
         assertEquals(1, run.status());

@@ -72,8 +72,8 @@ class RunFolderTest {
         try (var font = BadJob.class.getResourceAsStream("/dev/quoin/lettering/fonts/Barlow-Bold.ttf")) {
             Files.copy(font, fonts.resolve("Own.ttf"));
         }
-        Path run = prepared(
-                job.set("fonts", "fonts").template(JobFolder.text("${name}").replace("DejaVu Sans", "Barlow")));
+        Path run = prepared(job.set("fonts", "fonts")
+                .template(JobFolder.text("${name}").replace("DejaVu Sans\"", "Barlow\" font-weight=\"bold\"")));
         Map<String, String> listed = new TreeMap<>();
         Files.readAllLines(run.resolve("manifest.csv")).stream()
                 .skip(1)
