@@ -7,12 +7,13 @@
   var rows = new Map();
   var pictures = new Map();
   var checks = new Map();
+  var records = new Map();
 
   function load() {
     try {
-      return Object.assign({ items: {}, checks: {}, clocks: {} }, JSON.parse(localStorage.getItem(key) || "{}"));
+      return Object.assign({ items: {}, checks: {}, clocks: {}, copied: {} }, JSON.parse(localStorage.getItem(key) || "{}"));
     } catch (unreadable) {
-      return { items: {}, checks: {}, clocks: {} };
+      return { items: {}, checks: {}, clocks: {}, copied: {} };
     }
   }
 
@@ -49,20 +50,40 @@
   var start = element("input", "", startLabel);
   start.type = "time";
   var end = element("span", "", tools);
-  var redo = element("span", "", tools);
-  redo.className = "redo";
-  var line = element("input", "", redo);
-  line.readOnly = true;
-  line.setAttribute("aria-label", "Command that marks the failed items again, for a terminal in the run folder");
-  var copy = element("button", "Copy", redo);
-  copy.type = "button";
+  var redo = command(tools, "redo", "line that marks the failed items again", function () {});
   var told = element("span", "", tools);
   told.setAttribute("role", "status");
 
   function say(text) { told.textContent = text; }
 
+  // A line for a terminal in the run folder. The button copies it, and so does Enter in the line itself.
+  function command(parent, kind, what, copied) {
+    var place = element("span", "", parent);
+    place.className = "command " + kind;
+    var line = element("input", "", place);
+    line.readOnly = true;
+    line.setAttribute("aria-label", "The " + what + ", for a terminal in the run folder");
+    var button = element("button", "Copy", place);
+    button.type = "button";
+    button.setAttribute("aria-label", "Copy the " + what);
+    button.addEventListener("click", function () { copy(line, copied); });
+    line.addEventListener("keydown", function (event) { if (event.key === "Enter") { copy(line, copied); } });
+    return { place: place, line: line };
+  }
+
+  function copy(line, copied) {
+    line.select();
+    var done = function () { say("Copied: " + line.value); copied(); };
+    if (navigator.clipboard) {
+      navigator.clipboard.writeText(line.value).then(done, function () { say("Press Ctrl+C to copy"); });
+    } else if (document.execCommand("copy")) {
+      done();
+    }
+  }
+
   // Neighbours are joined, so that a line stays short: 4,9,12-14.
   function ranges(numbers) {
+    numbers.sort(function (a, b) { return a - b; });
     var parts = [];
     for (var i = 0; i < numbers.length; i++) {
       var first = numbers[i];
@@ -83,6 +104,19 @@
   function paintPlate(plate) {
     var open = plate.querySelector("tr[data-item]:not([data-state=done]):not([data-state=failed])");
     plate.classList.toggle("finished", !open);
+    paintRecord(plate);
+  }
+
+  function paintRecord(plate) {
+    var number = plate.dataset.plate;
+    var failed = Array.from(plate.querySelectorAll("tr[data-state=failed]"), function (row) {
+      return Number(row.dataset.item);
+    });
+    var took = elapsed(state.clocks[number] || {});
+    var line = "quoin done . --plate " + number + (took > 0 ? " --took " + clockTime(took) : "")
+      + (failed.length ? " --failed " + ranges(failed) : "");
+    records.get(number).value = line;
+    plate.classList.toggle("recorded", state.copied[number] === line);
   }
 
   function sum() {
@@ -92,10 +126,9 @@
       if (row.dataset.state === "done") { done++; }
       if (row.dataset.state === "failed") { failed.push(Number(item)); }
     });
-    failed.sort(function (a, b) { return a - b; });
     count.textContent = done + " done, " + failed.length + " failed, " + (rows.size - done - failed.length) + " left";
-    redo.hidden = failed.length === 0;
-    line.value = failed.length ? "quoin reprint . --item " + ranges(failed) : "";
+    redo.place.hidden = failed.length === 0;
+    redo.line.value = failed.length ? "quoin reprint . --item " + ranges(failed) : "";
   }
 
   function expect() {
@@ -140,20 +173,12 @@
     left.setAttribute("aria-pressed", String(on));
   });
 
-  copy.addEventListener("click", function () {
-    line.select();
-    var done = function () { say("Copied"); };
-    if (navigator.clipboard) {
-      navigator.clipboard.writeText(line.value).then(done, function () { say("Press Ctrl+C to copy"); });
-    } else if (document.execCommand("copy")) {
-      done();
-    }
-  });
-
   // A clock for each plate: seconds kept, and since when it runs.
-  function shown(clock) {
-    var ms = (clock.kept || 0) + (clock.since ? Date.now() - clock.since : 0);
-    var seconds = Math.floor(ms / 1000);
+  function elapsed(clock) {
+    return Math.floor(((clock.kept || 0) + (clock.since ? Date.now() - clock.since : 0)) / 1000);
+  }
+
+  function clockTime(seconds) {
     return Math.floor(seconds / 60) + ":" + ("0" + seconds % 60).slice(-2);
   }
 
@@ -161,14 +186,23 @@
   document.querySelectorAll("[data-plate]").forEach(function (plate) {
     var number = plate.dataset.plate;
     var clock = state.clocks[number] || {};
+    var record = element("p", "", plate);
+    record.className = "record";
+    plate.querySelector(".loading").after(record);
+    records.set(number, command(record, "done", "line that records plate " + number + " as done", function () {
+      state.copied[number] = records.get(number).value;
+      paintRecord(plate);
+      save();
+    }).line);
     var line = element("p", "", plate.querySelector(".plate-facts"));
     line.className = "clock";
     var button = element("button", "", line);
     button.type = "button";
     var face = element("span", "", line);
     function tick() {
-      face.textContent = " " + shown(clock);
+      face.textContent = " " + clockTime(elapsed(clock));
       button.textContent = (clock.since ? "Stop" : "Start") + " the clock of plate " + number;
+      paintRecord(plate);
     }
     button.addEventListener("click", function () {
       clock = clock.since ? { kept: (clock.kept || 0) + Date.now() - clock.since } : { kept: clock.kept, since: Date.now() };

@@ -147,6 +147,38 @@ class RunSheetInBrowserTest {
     }
 
     @Test
+    void aPlatesLineSaysWhatIsDoneHowLongItTookAndWhatFailed() throws Exception {
+        String line = "document.querySelector('#plate-2 .done input').value";
+        String script = "out=" + line + "+'|';"
+                + "['7020','7019','7030','7003'].forEach(i=>document.querySelector('tr[data-item=\"'+i+'\"] [data-mark=failed]').click());"
+                + "out+=" + line + "+'|';"
+                + "var now=Date.now;var clock=document.querySelector('#plate-2 .clock button');"
+                + "clock.click();Date.now=()=>now()+3725000;clock.click();Date.now=now;"
+                + "out+=" + line + "+'|';"
+                + "['7020','7019','7030'].forEach(i=>document.querySelector('tr[data-item=\"'+i+'\"] [data-mark=done]').click());"
+                + "out+=" + line + ";";
+        String said = found(browser.dom(withScript(sheet(plates(2, List.of("Ada"))), script)));
+        assertEquals(
+                "quoin done . --plate 2|quoin done . --plate 2 --failed 7019-7020,7030|"
+                        + "quoin done . --plate 2 --took 62:05 --failed 7019-7020,7030|"
+                        + "quoin done . --plate 2 --took 62:05",
+                said);
+    }
+
+    @Test
+    void aFinishedPlatesLineStaysInTheFilterUntilItIsCopiedByKeyOrByButton() throws Exception {
+        String shown = "out+=[...document.querySelectorAll('.done input')].filter(l=>l.offsetParent).length;";
+        String script = "document.execCommand=()=>true;Object.defineProperty(navigator,'clipboard',{value:undefined});"
+                + "document.querySelectorAll('[data-mark=done]').forEach(b=>b.click());"
+                + "document.querySelector('.tools button').click();" + shown
+                + "document.querySelector('#plate-1 .done input')"
+                + ".dispatchEvent(new KeyboardEvent('keydown',{key:'Enter',bubbles:true}));" + shown
+                + "document.querySelector('#plate-2 .done button').click();" + shown
+                + "out+='|'+document.querySelector('.tools').textContent.includes('Copied: quoin done . --plate 2');";
+        assertEquals("210|true", found(browser.dom(withScript(sheet(plates(2, List.of("Ada"))), script))));
+    }
+
+    @Test
     void theFilterShowsOnlyWhatIsLeft() throws Exception {
         String script = "document.querySelectorAll('[data-mark=done]').forEach((b,i)=>{if(i>1)b.click()});"
                 + "document.querySelector('.tools button').click();"
