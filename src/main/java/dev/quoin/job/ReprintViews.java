@@ -5,6 +5,7 @@ import dev.quoin.paper.PlateView;
 import dev.quoin.paper.ReprintView;
 import dev.quoin.paper.SlotState;
 import dev.quoin.paper.SlotView;
+import dev.quoin.plate.FieldPose;
 import dev.quoin.plate.LoadedItem;
 import dev.quoin.plate.Placement;
 import dev.quoin.plate.PlateTime;
@@ -85,10 +86,11 @@ record ReprintViews(String run, String reason) {
                     Optional.ofNullable(filled.get(placement.slot().id()));
             Optional<LoadedItem> item = index.map(plate.items()::get);
             Optional<RunItem> row = index.map(plate.rows()::get);
+            Placement seen = FieldPose.seen(placement, plate.shop().machine());
             slots.add(new SlotView(
                     placement.slot().id(),
-                    placement.centre(),
-                    placement.rotation(),
+                    seen.centre(),
+                    seen.rotation(),
                     placement.slot().pocket(),
                     item.isPresent() ? SlotState.FILLED : state(placement),
                     item.map(LoadedItem::item).orElse(0),

@@ -14,6 +14,7 @@ import dev.quoin.paper.SheetHead;
 import dev.quoin.paper.SlotState;
 import dev.quoin.paper.SlotView;
 import dev.quoin.paper.StepView;
+import dev.quoin.plate.FieldPose;
 import dev.quoin.plate.Group;
 import dev.quoin.plate.LoadedItem;
 import dev.quoin.plate.Placement;
@@ -96,10 +97,11 @@ final class SheetViews {
         List<SlotView> slots = new ArrayList<>();
         plan.slots().get(plate.group()).forEach((placement, state) -> {
             Optional<LoadedItem> item = Optional.ofNullable(filled.get(placement));
+            Placement seen = FieldPose.seen(placement, job.shop().machine());
             slots.add(new SlotView(
                     placement.slot().id(),
-                    placement.centre(),
-                    placement.rotation(),
+                    seen.centre(),
+                    seen.rotation(),
                     placement.slot().pocket(),
                     item.isPresent() ? SlotState.FILLED : state(state),
                     item.map(LoadedItem::item).orElse(0),

@@ -8,7 +8,7 @@ import java.util.List;
  * A slot on a plate.
  *
  * @param id the jig's name for it
- * @param centre in the field, mm (origin at its centre, x right, y up)
+ * @param centre as seen at the machine, mm (origin at the field's centre, x right, y up, away from the operator)
  * @param rotation anticlockwise, degrees
  * @param pocket the outline around the origin before the turn, mm, y up; as {@code dev.quoin.shop.Slot} has it
  * @param state whether and why it is used or not

@@ -29,6 +29,12 @@ public record FieldPose(Affine jigToField) {
         return Affine.rotate(-machine.fieldTurn()).then(mirror);
     }
 
+    /** A slot as the operator sees it at the machine, however the field lies against its body. */
+    public static Placement seen(Placement inField, Machine machine) {
+        return new Placement(
+                inField.slot(), inField.pose().then(bodyToField(machine).inverse()));
+    }
+
     public Placement place(Slot slot) {
         return new Placement(slot, slot.pose().then(jigToField));
     }

@@ -151,6 +151,18 @@ class JigAlignmentTest {
                 Files.readString(folder.resolve("straight/plate-001.svg")),
                 Files.readString(folder.resolve("turned/plate-001.svg")));
         assertEquals(0, job.quoin("verify", "turned").status());
+        assertEquals(jigPicture("straight"), jigPicture("turned"), "the sheet shows the jig as it is seen");
+    }
+
+    private List<String> jigPicture(String run) throws Exception {
+        String sheet = Files.readString(folder.resolve(run + "/run-sheet.html"));
+        List<String> moves = java.util.regex.Pattern.compile("translate\\([^\"]*")
+                .matcher(sheet)
+                .results()
+                .map(java.util.regex.MatchResult::group)
+                .toList();
+        assertTrue(moves.size() >= 4, moves.toString());
+        return moves;
     }
 
     @Test
