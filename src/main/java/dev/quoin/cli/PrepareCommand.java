@@ -28,7 +28,7 @@ import picocli.CommandLine.Spec;
             "",
             "Examples:",
             "  quoin prepare sample-orders/harbour-tags",
-            "  quoin prepare names.csv --template tag.svg --jig tray.csv --recipe steel-tag --out runs/club"
+            "  quoin prepare names.csv --template tag.svg --jig tray.csv --recipe slate"
         })
 final class PrepareCommand implements Callable<Integer> {
     private final Console console;

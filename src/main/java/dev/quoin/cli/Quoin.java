@@ -49,6 +49,7 @@ public final class Quoin {
         root.addSubcommand(new CommandLine(new GridCommand(console, workingFolder)));
         root.addSubcommand(new CommandLine(new CalibrateCommand(console, workingFolder)));
         root.addSubcommand(new CommandLine.HelpCommand());
+        root.setInterpolateVariables(false);
         root.setOut(out);
         root.setErr(err);
         root.setColorScheme(CommandLine.Help.defaultColorScheme(terminal ? Ansi.AUTO : Ansi.OFF));
