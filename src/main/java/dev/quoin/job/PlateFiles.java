@@ -1,15 +1,20 @@
 package dev.quoin.job;
 
 import dev.quoin.format.PlateKind;
+import dev.quoin.format.PlatePicture;
+import dev.quoin.plate.Group;
 import dev.quoin.plate.LoadedItem;
+import dev.quoin.plate.Placement;
 import dev.quoin.plate.Plate;
 import dev.quoin.problem.Problems;
 import dev.quoin.problem.Suggestion;
+import dev.quoin.shop.Blank;
 import dev.quoin.shop.Step;
 import dev.quoin.store.RunFolder;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -21,6 +26,7 @@ final class PlateFiles {
     private final int last;
     private final boolean splitSteps;
     private final boolean hatched;
+    private final boolean pictures;
     private final Set<PlateKind> kinds;
 
     /** @param last the number of the run's last plate */
@@ -29,6 +35,7 @@ final class PlateFiles {
         this.last = last;
         this.splitSteps = settings.flag(JobKey.SPLIT_STEPS);
         this.hatched = settings.flag(JobKey.HATCHED);
+        this.pictures = settings.flag(JobKey.PICTURES);
         this.kinds = kinds(settings, problems);
     }
 
@@ -67,6 +74,22 @@ final class PlateFiles {
     String writeFirstPiece(Plate plate, List<LoadedItem> items) throws IOException {
         String stem = FileNames.plate(plate.number(), last) + FileNames.FIRST_PIECE;
         return write(stem, plate, plate.group().recipe().steps(), items.subList(0, 1));
+    }
+
+    /**
+     * Writes a plate's picture, if the job asks for pictures.
+     *
+     * @param items with areas as areas, also in a hatched run: at the scale of a picture their lines run together
+     */
+    void picture(Plate plate, Collection<Placement> slots, List<LoadedItem> items) throws IOException {
+        if (pictures) {
+            Group group = plate.group();
+            String colour = group.blank().map(Blank::colour).orElse("");
+            try (OutputStream out = folder.create(FileNames.plate(plate.number(), last) + ".png")) {
+                new PlatePicture(group.lens().field(), colour, slots)
+                        .write(out, group.recipe().steps(), items);
+            }
+        }
     }
 
     private String write(String stem, Plate plate, List<Step> steps, List<LoadedItem> items) throws IOException {

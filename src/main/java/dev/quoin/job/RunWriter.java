@@ -68,6 +68,7 @@ final class RunWriter {
                 PlateTime time = timed.time();
                 missed.take(plate.group().recipe(), time.steps());
                 List<String> names = files.write(plate, timed.items());
+                files.picture(plate, plan.slots().get(plate.group()).keySet(), items);
                 itemTimes.take(plate, time);
                 totals.take(plate, withFirstPiece(plate, timed.items(), names), time);
                 plates.take(plate, names, time);

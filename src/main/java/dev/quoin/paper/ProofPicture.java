@@ -2,6 +2,7 @@ package dev.quoin.paper;
 
 import dev.quoin.geometry.Box;
 import dev.quoin.geometry.FillRule;
+import dev.quoin.shop.Colour;
 import java.util.List;
 import java.util.Locale;
 
@@ -20,7 +21,7 @@ public record ProofPicture(Box box, double scale, String blank, String colour, b
     private static final double BORDER = 1;
     private static final List<Double> SCALES = List.of(3.0, 2.5, 2.0, 1.5, 1.25, 1.0, 0.75, 0.5, 0.25, 0.1);
 
-    private static final String UNKNOWN_COLOUR = "#ffffff";
+    private static final Colour UNKNOWN_COLOUR = new Colour(0xffffff);
 
     /**
      * An outline.
@@ -37,10 +38,10 @@ public record ProofPicture(Box box, double scale, String blank, String colour, b
         Box shown = inked.grow(BORDER);
         double room = Math.min(MOST_WIDTH / shown.width(), MOST_HEIGHT / shown.height());
         double scale = SCALES.stream().filter(step -> step <= room).findFirst().orElse(room);
-        String colour = item.colour().matches("#[0-9a-fA-F]{6}") ? item.colour() : UNKNOWN_COLOUR;
+        Colour colour = Colour.parse(item.colour()).orElse(UNKNOWN_COLOUR);
         List<Drawn> drawn = item.ink().stream().map(ink -> drawn(ink, outlines)).toList();
         Box flipped = new Box(shown.minX(), -shown.maxY(), shown.maxX(), -shown.minY());
-        return new ProofPicture(flipped, scale, PathData.of(item.outline()), colour, isDark(colour), drawn);
+        return new ProofPicture(flipped, scale, PathData.of(item.outline()), colour.hex(), colour.isDark(), drawn);
     }
 
     private static Drawn drawn(ProofInk ink, SharedOutlines outlines) {
@@ -56,19 +57,5 @@ public record ProofPicture(Box box, double scale, String blank, String colour, b
     /** Whether there is room for the piece at its real size beside the large picture. */
     public boolean alsoAtRealSize() {
         return scale >= 1.5 && box.width() <= 72;
-    }
-
-    /** Black and white contrast alike with a colour of relative luminance 0.179 (WCAG 2.1, contrast ratio). */
-    private static boolean isDark(String colour) {
-        int rgb = Integer.parseInt(colour.substring(1), 16);
-        double luminance =
-                0.2126 * linear(rgb >> 16 & 255) + 0.7152 * linear(rgb >> 8 & 255) + 0.0722 * linear(rgb & 255);
-        return luminance < 0.179;
-    }
-
-    /** WCAG 2.1, relative luminance. */
-    private static double linear(int channel) {
-        double value = channel / 255.0;
-        return value <= 0.03928 ? value / 12.92 : Math.pow((value + 0.055) / 1.055, 2.4);
     }
 }

@@ -32,7 +32,8 @@ class ProofPictureTest {
         "#2b4c7e,true",
         "#8a5a33,true",
         "'',false",
-        "navy,false"
+        "navy,true",
+        "steelish,false"
     })
     void marksAreDrawnInWhatContrastsMoreWithTheBlank(String colour, boolean light) {
         assertEquals(light, picture(30, 20, colour).light());
