@@ -75,6 +75,16 @@ final class InkHull {
         return corners;
     }
 
+    /** A point inside: the mean of its corners, ems. */
+    Coordinate middle() {
+        Coordinate middle = new Coordinate(0, 0);
+        for (int i = 0; i < xy.length; i += 2) {
+            middle.x += xy[i] * 2 / xy.length;
+            middle.y += xy[i + 1] * 2 / xy.length;
+        }
+        return middle;
+    }
+
     /** How far it reaches in a direction, ems. */
     double reach(double nx, double ny) {
         double most = Double.NEGATIVE_INFINITY;

@@ -125,8 +125,13 @@ final class ShapeSpace implements FitSpace {
         return place.solve();
     }
 
+    /** A line must cross no edge; where there are holes or notches, it must not lie beyond the edges either. */
     private static boolean fits(SpacePolygon part, List<InkHull> hulls, double[] at) {
         for (InkHull hull : hulls) {
+            Coordinate middle = hull.middle();
+            if (!part.isConvex() && !part.contains(at[1] + at[0] * middle.x, at[2] + at[0] * middle.y)) {
+                return false;
+            }
             for (double[] edge : part.edges()) {
                 if (hull.part(edge, at).gap() < -ROUNDING) {
                     return false;

@@ -103,7 +103,13 @@ class ShapeFitTest {
         checkNames(SHAPES.get(shape), 100, 3);
     }
 
-    /** Issue 3 asks for 10,000 random names. */
+    /** "Jo" would go into the hole, which no edge keeps it from once it is there. */
+    @Test
+    void aShortLineDoesNotSlipIntoAHole() {
+        assertTrue(covers(RING, fitted("von Maximilian Jo", RING, 0, 3).outline()));
+    }
+
+    /** Ten thousand random names. */
     @Tag("slow")
     @ParameterizedTest
     @ValueSource(strings = {"circle", "heart", "bone", "ring"})
