@@ -26,8 +26,7 @@ import javax.imageio.stream.MemoryCacheImageOutputStream;
 /**
  * A plate as a picture, PNG, to be looked at before it is marked: the field, its pockets outlined, those that hold an item
  * in the blank's colour, and the marks in black or white, whichever stands out more. What each process marks is drawn
- * once, however many steps repeat it. The same plate gives the same bytes in the same Java
- * runtime, which packs them.
+ * once, however many steps repeat it. The same plate gives the same bytes in the same Java runtime, which packs them.
  */
 public final class PlatePicture implements PlateFormat {
     private static final double PIXELS_PER_MM = 8;

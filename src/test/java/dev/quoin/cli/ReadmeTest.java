@@ -22,6 +22,7 @@ class ReadmeTest {
     private static final Pattern BLOCK = Pattern.compile("```sh\\R(.*?)```", Pattern.DOTALL);
     private static final Pattern COMMAND =
             Pattern.compile("(?:^|&& )(?:quoin|java -jar target/quoin\\.jar) ([^&|#\\n]+)", Pattern.MULTILINE);
+    private static final Pattern WORD = Pattern.compile("(?:\"[^\"]*\"|'[^']*'|[^\\s\"'])+");
 
     private String readme;
 
@@ -44,8 +45,16 @@ class ReadmeTest {
         for (String command : commands) {
             Quoin quoin = new Quoin(
                     new PrintWriter(new StringWriter()), new PrintWriter(new StringWriter()), Path.of(""), false);
-            assertDoesNotThrow(() -> quoin.commandLine().parseArgs(command.split("\\s+")), command);
+            assertDoesNotThrow(() -> quoin.commandLine().parseArgs(words(command)), command);
         }
+    }
+
+    /** As a shell splits it: blanks inside quotes separate nothing. */
+    private static String[] words(String command) {
+        return WORD.matcher(command)
+                .results()
+                .map(word -> word.group().replaceAll("[\"']", ""))
+                .toArray(String[]::new);
     }
 
     private String marked(String name) {
@@ -62,7 +71,7 @@ class ReadmeTest {
         while (block.find()) {
             Matcher command = COMMAND.matcher(block.group(1).replaceAll("\\\\\\R\\s*", " "));
             while (command.find()) {
-                commands.add(command.group(1).strip().replaceAll("[\"']", ""));
+                commands.add(command.group(1).strip());
             }
         }
         return commands;
