@@ -48,7 +48,11 @@ final class Edge {
     private static BufferParameters rounding(double radius, double tolerance) {
         double half = Math.acos(Math.max(0, 1 - tolerance / radius));
         int perQuarter = (int) Math.ceil(Math.PI / 4 / half);
-        return new BufferParameters(Math.max(perQuarter, 2));
+        BufferParameters parameters = new BufferParameters(Math.max(perQuarter, 2));
+        // The library first leaves out points within a hundredth of the distance, which would come on top of the
+        // tolerance.
+        parameters.setSimplifyFactor(tolerance / (10 * radius));
+        return parameters;
     }
 
     /** The true area of the covers together. */

@@ -169,7 +169,7 @@ class FitterTest {
         assertTrue(fitted("\u200D", request(1, 1)).outline().isEmpty());
     }
 
-    @Property(tries = 300)
+    @Property(tries = 300, seed = "2026")
     void inkLiesInsideItsBox(
             @ForAll("names") String name,
             @ForAll @DoubleRange(min = 5, max = 80) double width,
@@ -192,7 +192,7 @@ class FitterTest {
         assertEquals(fitted, fitted(name, request), "the same to the last digit");
     }
 
-    @Property(tries = 200)
+    @Property(tries = 200, seed = "2026")
     void noOrderOfBreaksGivesALargerSize(
             @ForAll("names") String name,
             @ForAll @DoubleRange(min = 5, max = 80) double width,

@@ -45,7 +45,7 @@ class ChangeOversTest {
                         List.of(group("steel", "x", "a"), group("brass", "y", "b"), group("leather", "z", "c")))));
     }
 
-    @Property(tries = 100)
+    @Property(tries = 100, seed = "2026")
     void noOrderHasFewerChanges(@ForAll @Size(min = 1, max = 6) List<@IntRange(max = 26) Integer> kinds) {
         List<Group> groups = new ArrayList<>();
         for (int i = 0; i < kinds.size(); i++) {

@@ -51,7 +51,7 @@ class LotPackingTest {
         assertEquals(List.of(List.of(), List.of(1, 2, 3), List.of(4, 5, 6, 7)), packed.loads());
     }
 
-    @Property(tries = 300)
+    @Property(tries = 300, seed = "2026")
     void everyItemIsLaidOnceAndNoCustomerIsSplitThatFits(
             @ForAll @Size(min = 1, max = 40) List<@IntRange(min = 1, max = 30) Integer> sizes,
             @ForAll @IntRange(min = 1, max = 12) int slots) {

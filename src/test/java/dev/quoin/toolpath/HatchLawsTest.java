@@ -14,6 +14,7 @@ import dev.quoin.shop.Pattern;
 import dev.quoin.shop.Step;
 import java.util.List;
 import java.util.Random;
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -39,7 +40,7 @@ class HatchLawsTest {
                 .build();
     }
 
-    @Property(tries = 100)
+    @Property(tries = 100, seed = "2026")
     void lengthTimesSpacingIsTheArea(
             @ForAll @DoubleRange(min = 0.7, max = 6) double r,
             @ForAll @DoubleRange(min = -5, max = 5) double x,
@@ -52,7 +53,7 @@ class HatchLawsTest {
         }
     }
 
-    @Property(tries = 50)
+    @Property(tries = 50, seed = "2026")
     void shapeAndAngleTurnTogether(
             @ForAll @DoubleRange(min = -180, max = 180) double turn,
             @ForAll @DoubleRange(min = 0, max = 180) double angle) {
@@ -76,7 +77,7 @@ class HatchLawsTest {
         }
     }
 
-    @Property(tries = 50)
+    @Property(tries = 50, seed = "2026")
     void bothPatternsMarkTheSameLength(@ForAll @DoubleRange(min = 0, max = 180) double angle) {
         double lines =
                 trace(Given.fill(0.1, angle), shape(0, 0, 3)).passes().get(0).length();
@@ -84,7 +85,7 @@ class HatchLawsTest {
         assertEquals(lines, trace(regions, shape(0, 0, 3)).passes().get(0).length(), 1e-9 * lines);
     }
 
-    @Property(tries = 50)
+    @Property(tries = 50, seed = "2026")
     void theTrueEdgeSurroundsWhatIsHatched(@ForAll long seed, @ForAll FillRule rule) {
         // A polygon that crosses itself at random, and a disc over it.
         double[] xy = new Random(seed).doubles(14, -5, 5).toArray();
@@ -95,7 +96,7 @@ class HatchLawsTest {
         assertEquals(plain.length(), edged.passes().get(0).length(), 1e-6);
     }
 
-    @Property(tries = 50)
+    @Property(tries = 50, seed = "2026")
     void anInsetKeepsItsDistance(@ForAll long seed, @ForAll @DoubleRange(min = 0.05, max = 0.6) double inset) {
         double[] xy = new Random(seed).doubles(14, -5, 5).toArray();
         Path ring = Given.ring(xy);
@@ -115,7 +116,12 @@ class HatchLawsTest {
         }
     }
 
-    @Property(tries = 50)
+    @Example
+    void aWideInsetKeepsItsDistanceToo() {
+        anInsetKeepsItsDistance(949203, 0.59);
+    }
+
+    @Property(tries = 50, seed = "2026")
     void halfTheSpeedsTakeTwiceTheTimeWithoutDelays(
             @ForAll @DoubleRange(min = 10, max = 5000) double speed,
             @ForAll @DoubleRange(min = 10, max = 9000) double jumpSpeed) {
@@ -125,7 +131,7 @@ class HatchLawsTest {
         assertEquals(2 * fast, slow, 1e-9 * slow);
     }
 
-    @Property(tries = 50)
+    @Property(tries = 50, seed = "2026")
     void twiceTheSizeTakesTwiceTheTimeToFollowAndFourTimesToFill(@ForAll @DoubleRange(min = 1, max = 4) double r) {
         Machine machine = Given.machine(4000, 0, 0, 0);
         Path small = shape(0, 0, r);
@@ -146,7 +152,7 @@ class HatchLawsTest {
                 4 * mm, coarse.trace(fill, List.of(filledLarge)).passes().get(0).length(), 0.01 * 4 * mm);
     }
 
-    @Property(tries = 50)
+    @Property(tries = 50, seed = "2026")
     void anItemTakesTheSumOfItsSteps(@ForAll @DoubleRange(min = 1, max = 4) double r) {
         // Two copies far apart: the strokes of each, and the one jump between them.
         TimeModel model = new TimeModel(Given.machine(4000, 0.0004, 0.0002, 0.0005));

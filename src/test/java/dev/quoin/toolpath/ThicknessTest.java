@@ -41,7 +41,7 @@ class ThicknessTest {
         assertTrue(Thickness.thinnest(star, 1).isEmpty());
     }
 
-    @Property(tries = 100)
+    @Property(tries = 100, seed = "2026")
     void theQuickMeasureOfABoxIsNeverMoreThanItsWidth(
             @ForAll @DoubleRange(min = 0.02, max = 1) double width,
             @ForAll @DoubleRange(min = 1, max = 20) double length) {

@@ -98,7 +98,7 @@ class TravelTest {
         assertTrue(length <= 7542 * 1.06, "far from the optimum: " + length);
     }
 
-    @Property(tries = 60)
+    @Property(tries = 60, seed = "2026")
     void neverLongerThanGreedyAndEachPieceOnce(@ForAll @IntRange(min = 1, max = 120) int count, @ForAll long seed) {
         List<Piece> pieces = scattered(count, seed);
         double greedy = Route.greedy(pieces, Point.ORIGIN).length(Point.ORIGIN);
@@ -109,7 +109,7 @@ class TravelTest {
                 Arrays.stream(route.order()).sorted().toArray());
     }
 
-    @Property(tries = 60)
+    @Property(tries = 60, seed = "2026")
     void orderNeverChangesTheMarkedLength(@ForAll @IntRange(min = 1, max = 60) int count, @ForAll long seed) {
         Pass pass = Pass.through(scattered(count, seed), false);
         assertEquals(
@@ -119,7 +119,7 @@ class TravelTest {
         assertEquals(count, pass.ordered().count());
     }
 
-    @Property(tries = 20)
+    @Property(tries = 20, seed = "2026")
     void upToSevenPiecesAreOrderedAsWellAsCanBe(@ForAll @IntRange(min = 2, max = 7) int count, @ForAll long seed) {
         // Against all orders and directions; from six on the search may stop in a dead end, and is allowed a tenth.
         Random random = new Random(seed);
