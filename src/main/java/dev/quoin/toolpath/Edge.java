@@ -44,10 +44,13 @@ final class Edge {
         return new Cover(outline, FillRule.EVEN_ODD);
     }
 
-    /** As many lines to a quarter circle of radius r as keep {@code r (1 - cos(pi / 4n))} within the tolerance. */
+    /**
+     * As many lines to a quarter circle of radius r as keep {@code r (1 - cos(pi / 4n))} within the tolerance; and half as
+     * many again, since the library rounds the number of lines of a shorter arc, so that each may span 1.5 times its share.
+     */
     private static BufferParameters rounding(double radius, double tolerance) {
         double half = Math.acos(Math.max(0, 1 - tolerance / radius));
-        int perQuarter = (int) Math.ceil(Math.PI / 4 / half);
+        int perQuarter = (int) Math.ceil(1.5 * Math.PI / 4 / half);
         BufferParameters parameters = new BufferParameters(Math.max(perQuarter, 2));
         // The library first leaves out points within a hundredth of the distance, which would come on top of the
         // tolerance.
