@@ -18,18 +18,18 @@ final class RecordText {
     private RecordText() {}
 
     static String line(Proof proof) {
-        return String.format(
-                Locale.ROOT,
-                "proven: %d files unchanged; %d items, each once, on %d plates, as the order asks for; %d marks in their "
-                        + "pockets and in reach; %d codes read back; counts and times add up; %d reprints equal to their originals; %d lines "
-                        + "of record as they were added. Not proven: the laser, the material, nor how well a marked code can be read",
-                proof.files(),
-                proof.items(),
-                proof.plates(),
-                proof.marks(),
-                proof.codes(),
-                proof.reprints(),
-                proof.events());
+        return "proven: " + count(proof.files(), "file") + " unchanged; "
+                + count(proof.items(), "item") + ", each once, on " + count(proof.plates(), "plate")
+                + ", as the order asks for; "
+                + count(proof.marks(), "mark") + " in pockets and in reach; "
+                + count(proof.codes(), "code") + " read back; counts and times add up; "
+                + count(proof.reprints(), "reprint") + " equal to the originals; "
+                + count(proof.events(), "line") + " of record as added. "
+                + "Not proven: the laser, the material, nor how well a marked code can be read";
+    }
+
+    private static String count(long count, String what) {
+        return count + " " + what + (count == 1 ? "" : "s");
     }
 
     static String json(Outcome<Proof> outcome) {

@@ -47,7 +47,7 @@ class VerifyCommandTest {
         work();
         Ended ended = quoin.run("verify", "run");
         assertEquals(0, ended.status(), ended.err());
-        assertTrue(ended.out().contains("; 4 reprints equal to their originals; 8 lines of record"), ended.out());
+        assertTrue(ended.out().contains("; 4 reprints equal to the originals; 8 lines of record"), ended.out());
     }
 
     @Test
