@@ -2,7 +2,6 @@ package dev.quoin.cli;
 
 import dev.quoin.job.Check;
 import dev.quoin.job.JobSettings;
-import dev.quoin.job.JobSettingsReader;
 import dev.quoin.problem.Problem;
 import dev.quoin.problem.Problems;
 import java.io.IOException;
@@ -11,9 +10,6 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** {@code quoin check JOB}. */
 @Command(
@@ -26,11 +22,8 @@ final class CheckCommand implements Callable<Integer> {
     private final Console console;
     private final Path workingFolder;
 
-    @Spec
-    private CommandSpec spec;
-
-    @Parameters(paramLabel = "JOB", description = "A job folder (order.csv and job.properties), or an order CSV.")
-    private String job;
+    @Mixin
+    private JobParameter job = new JobParameter();
 
     @Mixin
     private OutputOptions output = new OutputOptions();
@@ -43,8 +36,7 @@ final class CheckCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         Problems problems = new Problems();
-        JobSettings settings = new JobSettingsReader(workingFolder)
-                .read(job, JobArguments.given(spec.commandLine().getParseResult()), problems);
+        JobSettings settings = job.settings(workingFolder, problems);
         List<Problem> found;
         try (ProgressLine progress = new ProgressLine(console.isTerminal() && !output.quiet())) {
             found = new Check(settings, progress).run(problems).problems();

@@ -1,7 +1,6 @@
 package dev.quoin.cli;
 
 import dev.quoin.job.JobSettings;
-import dev.quoin.job.JobSettingsReader;
 import dev.quoin.job.Outcome;
 import dev.quoin.job.Prepare;
 import dev.quoin.job.RunSummary;
@@ -11,9 +10,6 @@ import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** {@code quoin prepare JOB}. */
 @Command(
@@ -34,11 +30,8 @@ final class PrepareCommand implements Callable<Integer> {
     private final Console console;
     private final Path workingFolder;
 
-    @Spec
-    private CommandSpec spec;
-
-    @Parameters(paramLabel = "JOB", description = "A job folder (order.csv and job.properties), or an order CSV.")
-    private String job;
+    @Mixin
+    private JobParameter job = new JobParameter();
 
     @Mixin
     private OutputOptions output = new OutputOptions();
@@ -51,8 +44,7 @@ final class PrepareCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         Problems problems = new Problems();
-        JobSettings settings = new JobSettingsReader(workingFolder)
-                .read(job, JobArguments.given(spec.commandLine().getParseResult()), problems);
+        JobSettings settings = job.settings(workingFolder, problems);
         Outcome<RunSummary> outcome;
         try (ProgressLine progress = new ProgressLine(console.isTerminal() && !output.quiet())) {
             outcome = new Prepare(settings, progress).run(problems);

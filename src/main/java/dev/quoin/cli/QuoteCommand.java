@@ -1,7 +1,6 @@
 package dev.quoin.cli;
 
 import dev.quoin.job.JobSettings;
-import dev.quoin.job.JobSettingsReader;
 import dev.quoin.job.Outcome;
 import dev.quoin.job.Quotation;
 import dev.quoin.job.Quote;
@@ -13,10 +12,7 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** {@code quoin quote JOB}. */
 @Command(
@@ -38,11 +34,8 @@ final class QuoteCommand implements Callable<Integer> {
     private final Console console;
     private final Path workingFolder;
 
-    @Spec
-    private CommandSpec spec;
-
-    @Parameters(paramLabel = "JOB", description = "A job folder (order.csv and job.properties), or an order CSV.")
-    private String job;
+    @Mixin
+    private JobParameter job = new JobParameter();
 
     @Option(
             names = "--other-jig",
@@ -61,8 +54,7 @@ final class QuoteCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         Problems problems = new Problems();
-        JobSettings settings = new JobSettingsReader(workingFolder)
-                .read(job, JobArguments.given(spec.commandLine().getParseResult()), problems);
+        JobSettings settings = job.settings(workingFolder, problems);
         Outcome<Quotation> outcome;
         try (ProgressLine progress = new ProgressLine(console.isTerminal() && !output.quiet())) {
             outcome = new Quote(settings, otherJigs, progress).run(problems);
