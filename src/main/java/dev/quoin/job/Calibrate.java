@@ -97,7 +97,7 @@ public final class Calibrate {
             }
             ReprintedPlate marks = shelf.take(book.itemsOf(plate.getKey()));
             Machine machine = marks.shop().machine();
-            PlateTime time = new PlateTimer(machine, marks.shop().hatched()).time(marks.recipe(), marks.items());
+            PlateTime time = new PlateTimer(machine, marks.shop().hatched()).time(marks.recipe(), marks.items(), 0);
             plates.add(MeasuredPlate.of(
                     "plate " + plate.getKey() + " of " + run.name(),
                     time.tally(),

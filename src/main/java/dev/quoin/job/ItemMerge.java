@@ -6,6 +6,7 @@ import dev.quoin.art.SharedSizes;
 import dev.quoin.order.Item;
 import dev.quoin.order.Row;
 import dev.quoin.plate.LoadedItem;
+import dev.quoin.plate.Part;
 import dev.quoin.plate.Plate;
 import dev.quoin.plate.Seat;
 import dev.quoin.problem.Problems;
@@ -15,12 +16,12 @@ import java.util.List;
 
 /** Merges items that the survey found right once more, now with the sizes that they share with others. */
 record ItemMerge(LoadedJob job, Sharing sharing) {
-    /** The items of a plate, loaded, in slot order. */
-    List<LoadedItem> load(Plate plate) throws IOException {
-        List<Artwork> artworks = merge(plate, sizes(plate));
+    /** The items of a part of a plate, loaded, in slot order. */
+    List<LoadedItem> load(Plate plate, Part part) throws IOException {
+        List<Artwork> artworks = merge(part.seats(), sizes(plate));
         List<LoadedItem> loaded = new ArrayList<>();
         for (int i = 0; i < artworks.size(); i++) {
-            Seat seat = plate.seats().get(i);
+            Seat seat = part.seats().get(i);
             loaded.add(LoadedItem.of(
                     seat.item(),
                     seat.placement(),
@@ -36,7 +37,7 @@ record ItemMerge(LoadedJob job, Sharing sharing) {
             return sharing.ofOrder();
         }
         SharedSizes sizes = sharing.ofOrder().copy();
-        List<Artwork> artworks = merge(plate, sizes);
+        List<Artwork> artworks = merge(plate.seats(), sizes);
         for (int i = 0; i < artworks.size(); i++) {
             Item item = job.items().numbered(plate.seats().get(i).item());
             sizes.take(choice(item.row()).template(), artworks.get(i), SameSize.PLATE);
@@ -67,11 +68,11 @@ record ItemMerge(LoadedJob job, Sharing sharing) {
     }
 
     /** Copies of a row share their artwork, unless something on it is the item's own. */
-    private List<Artwork> merge(Plate plate, SharedSizes sizes) throws IOException {
+    private List<Artwork> merge(List<Seat> seats, SharedSizes sizes) throws IOException {
         List<Artwork> artworks = new ArrayList<>();
         int lastRow = -1;
         Artwork artwork = Artwork.EMPTY;
-        for (Seat seat : plate.seats()) {
+        for (Seat seat : seats) {
             Item item = job.items().numbered(seat.item());
             if (item.row().index() != lastRow || artwork.uses().ownToItem()) {
                 artwork = merge(item, sizes);

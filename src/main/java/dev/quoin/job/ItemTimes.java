@@ -1,43 +1,54 @@
 package dev.quoin.job;
 
-import dev.quoin.plate.Placement;
-import dev.quoin.plate.Plate;
-import dev.quoin.plate.PlateTime;
+import dev.quoin.plate.Part;
 import dev.quoin.plate.Seat;
-import java.util.Optional;
+import dev.quoin.plate.WorkedPart;
+import dev.quoin.plate.WorkedPlate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 
-/** Where each item of a run lies and what it takes; by item number. */
+/** Where each item of a run lies and what it takes, in each part in which it is marked; by item number. */
 final class ItemTimes {
-    private final Seat[] seats;
-    private final int[] plates;
-    private final double[] seconds;
+    private final ItemTime[] first;
+    /** Of items that are marked in more than one part, what follows the first. */
+    private final Map<Integer, List<ItemTime>> later = new HashMap<>();
 
     ItemTimes(int items) {
-        seats = new Seat[items];
-        plates = new int[items];
-        seconds = new double[items];
+        first = new ItemTime[items];
     }
 
-    void take(Plate plate, PlateTime time) {
-        for (int i = 0; i < plate.seats().size(); i++) {
-            Seat seat = plate.seats().get(i);
-            seats[seat.item() - 1] = seat;
-            plates[seat.item() - 1] = plate.number();
-            seconds[seat.item() - 1] = time.itemSeconds().get(i);
+    void take(WorkedPlate worked) {
+        for (WorkedPart part : worked.parts()) {
+            List<Seat> seats = part.part().seats();
+            for (int i = 0; i < seats.size(); i++) {
+                add(
+                        worked.plate().number(),
+                        part.part(),
+                        seats.get(i),
+                        part.time().itemSeconds().get(i));
+            }
         }
     }
 
-    /** Where an item lies; empty for one that is left out. */
-    Optional<Placement> placement(int item) {
-        return Optional.ofNullable(seats[item - 1]).map(Seat::placement);
+    private void add(int plate, Part part, Seat seat, double seconds) {
+        ItemTime time = new ItemTime(plate, part, seat, seconds);
+        if (first[seat.item() - 1] == null) {
+            first[seat.item() - 1] = time;
+        } else {
+            later.computeIfAbsent(seat.item(), made -> new ArrayList<>()).add(time);
+        }
     }
 
-    int plate(int item) {
-        return plates[item - 1];
-    }
-
-    /** Its strokes, the jumps inside it and those into it, s. */
-    double seconds(int item) {
-        return seconds[item - 1];
+    /** Each part in which an item is marked, in working order; none for one that is left out. */
+    List<ItemTime> of(int item) {
+        if (first[item - 1] == null) {
+            return List.of();
+        }
+        List<ItemTime> all = new ArrayList<>();
+        all.add(first[item - 1]);
+        all.addAll(later.getOrDefault(item, List.of()));
+        return all;
     }
 }

@@ -7,11 +7,10 @@ import dev.quoin.table.TableWriter;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
-/** {@code items.csv}: a line for each item on a plate, by number, with the order's columns as they are. */
+/** {@code items.csv}: a line for each item on a plate and each part in which it is marked, by number, with the order's columns as they are. */
 final class ItemsCsv {
     static final List<String> COLUMNS = List.of(
             "item",
@@ -41,9 +40,8 @@ final class ItemsCsv {
         header.addAll(columns(job.order().headers()));
         table.row(header);
         for (Item item : job.items()) {
-            Optional<Placement> placement = times.placement(item.number());
-            if (placement.isPresent()) {
-                table.row(row(item, placement.get(), times));
+            for (ItemTime time : times.of(item.number())) {
+                table.row(row(item, time));
             }
         }
     }
@@ -65,21 +63,22 @@ final class ItemsCsv {
         return free;
     }
 
-    private List<String> row(Item item, Placement placement, ItemTimes times) throws IOException {
+    private List<String> row(Item item, ItemTime time) throws IOException {
         Choice choice = merge.choice(item.row());
+        Placement placement = time.seat().placement();
         List<String> row = new ArrayList<>(List.of(
                 Integer.toString(item.number()),
                 Integer.toString(item.row().line()),
                 Integer.toString(item.copy()),
-                Integer.toString(times.plate(item.number())),
-                "1",
+                Integer.toString(time.plate()),
+                Integer.toString(time.part().number()),
                 placement.slot().id(),
                 Decimals.mm(placement.centre().x()),
                 Decimals.mm(placement.centre().y()),
                 Decimals.mm(placement.rotation()),
                 choice.templateName(),
                 choice.group().recipe().name(),
-                Decimals.seconds(times.seconds(item.number()))));
+                Decimals.seconds(time.seconds())));
         row.addAll(item.row().cells());
         return row;
     }

@@ -5,7 +5,6 @@ import dev.quoin.optics.LensChange;
 import dev.quoin.plate.Group;
 import dev.quoin.plate.GroupSurvey;
 import dev.quoin.plate.Plate;
-import dev.quoin.plate.PlateTimer;
 import dev.quoin.plate.Seat;
 import dev.quoin.problem.Problem;
 import dev.quoin.problem.Problems;
@@ -73,11 +72,10 @@ final class LensQuotes {
             return known;
         }
         RunTotals totals = new RunTotals(machine, plan.spoilage());
-        PlateTimer timer = new PlateTimer(machine);
-        ItemMerge loader = new ItemMerge(job, plan.sharing());
+        PlateWorker worker = new PlateWorker(job, plan);
         for (Plate plate : plan.plates()) {
             progress.report("working out plates", plate.number(), plan.plates().size());
-            totals.take(plate, List.of(), timer.time(plate.group().recipe(), loader.load(plate)));
+            totals.take(worker.time(plate), List.of());
         }
         RunSummary summary = totals.summary(job.settings().name(), Path.of(""), 0);
         worked.put(seats, summary);

@@ -4,8 +4,10 @@ import dev.quoin.format.PlateKind;
 import dev.quoin.format.PlatePicture;
 import dev.quoin.plate.Group;
 import dev.quoin.plate.LoadedItem;
+import dev.quoin.plate.Part;
 import dev.quoin.plate.Placement;
 import dev.quoin.plate.Plate;
+import dev.quoin.plate.WorkedPart;
 import dev.quoin.problem.Problems;
 import dev.quoin.problem.Suggestion;
 import dev.quoin.shop.Blank;
@@ -55,9 +57,10 @@ final class PlateFiles {
         return kinds;
     }
 
-    /** Writes them; the names of the SVG files, in working order. */
-    List<String> write(Plate plate, List<LoadedItem> items) throws IOException {
-        String stem = FileNames.plate(plate.number(), last);
+    /** Writes those of a part; the names of the SVG files, in working order. */
+    List<String> write(Plate plate, WorkedPart part) throws IOException {
+        String stem = FileNames.part(plate, part.part(), last);
+        List<LoadedItem> items = part.timed().items();
         List<Step> steps = plate.group().recipe().steps();
         List<String> names = new ArrayList<>();
         if (!splitSteps) {
@@ -70,24 +73,23 @@ final class PlateFiles {
         return names;
     }
 
-    /** Writes the first item of a plate, all steps, as a file of its own; its name. */
-    String writeFirstPiece(Plate plate, List<LoadedItem> items) throws IOException {
-        String stem = FileNames.plate(plate.number(), last) + FileNames.FIRST_PIECE;
-        return write(stem, plate, plate.group().recipe().steps(), items.subList(0, 1));
+    /** Writes an item of a part, all steps, as a file of its own; its name. */
+    String writeFirstPiece(Plate plate, Part part, LoadedItem item) throws IOException {
+        String stem = FileNames.part(plate, part, last) + FileNames.FIRST_PIECE;
+        return write(stem, plate, plate.group().recipe().steps(), List.of(item));
     }
 
     /**
-     * Writes a plate's picture, if the job asks for pictures.
-     *
-     * @param items with areas as areas, also in a hatched run: at the scale of a picture their lines run together
+     * Writes a part's picture, if the job asks for pictures: with areas as areas, also in a hatched run, since at the
+     * scale of a picture their lines run together.
      */
-    void picture(Plate plate, Collection<Placement> slots, List<LoadedItem> items) throws IOException {
+    void picture(Plate plate, WorkedPart part, Collection<Placement> slots) throws IOException {
         if (pictures) {
             Group group = plate.group();
             String colour = group.blank().map(Blank::colour).orElse("");
-            try (OutputStream out = folder.create(FileNames.plate(plate.number(), last) + ".png")) {
+            try (OutputStream out = folder.create(FileNames.part(plate, part.part(), last) + ".png")) {
                 new PlatePicture(group.lens().field(), colour, slots)
-                        .write(out, group.recipe().steps(), items);
+                        .write(out, group.recipe().steps(), part.items());
             }
         }
     }

@@ -2,6 +2,7 @@ package dev.quoin.job;
 
 import dev.quoin.geometry.Decimals;
 import dev.quoin.plate.Group;
+import dev.quoin.plate.Part;
 import dev.quoin.plate.Plate;
 import dev.quoin.plate.PlateTime;
 import dev.quoin.plate.StepTime;
@@ -12,7 +13,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 
-/** {@code plates.csv}: a line for each file of each plate. */
+/** {@code plates.csv}: a line for each file of each part of each plate. */
 final class PlatesCsv {
     private static final List<String> HEADER = List.of(
             "plate",
@@ -32,15 +33,15 @@ final class PlatesCsv {
 
     private final List<List<String>> rows = new ArrayList<>();
 
-    /** Takes a plate with one file, or one for each step; handling counts with the first. */
-    void take(Plate plate, List<String> files, PlateTime time) {
+    /** Takes a part with one file, or one for each step; handling counts with the first. */
+    void take(Plate plate, Part part, List<String> files, PlateTime time) {
         if (files.size() == 1) {
-            rows.add(row(plate, 1, files.get(0), time.tally(), time.handling()));
+            rows.add(row(plate, part, files.get(0), time.tally(), time.handling()));
             return;
         }
         for (int i = 0; i < files.size(); i++) {
             StepTime step = time.steps().get(i);
-            rows.add(row(plate, i + 1, files.get(i), step.tally(), i == 0 ? time.handling() : 0));
+            rows.add(row(plate, part, files.get(i), step.tally(), i == 0 ? time.handling() : 0));
         }
     }
 
@@ -57,17 +58,17 @@ final class PlatesCsv {
         return row.get(HEADER.indexOf(column));
     }
 
-    private static List<String> row(Plate plate, int part, String file, Tally tally, double handling) {
+    private static List<String> row(Plate plate, Part part, String file, Tally tally, double handling) {
         Group group = plate.group();
         return List.of(
                 Integer.toString(plate.number()),
-                Integer.toString(part),
+                Integer.toString(part.number()),
                 file,
                 group.jig().name(),
                 group.lens().name(),
                 group.recipe().name(),
                 group.blank().map(Blank::name).orElse(""),
-                Integer.toString(plate.seats().size()),
+                Integer.toString(part.seats().size()),
                 Decimals.mm(tally.markMm()),
                 Decimals.mm(tally.jumpMm()),
                 Long.toString(tally.strokes()),

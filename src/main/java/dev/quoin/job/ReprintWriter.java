@@ -2,9 +2,11 @@ package dev.quoin.job;
 
 import dev.quoin.format.PlateSvg;
 import dev.quoin.paper.ReprintSheet;
+import dev.quoin.plate.Handling;
 import dev.quoin.plate.LoadedItem;
 import dev.quoin.plate.PlateTime;
 import dev.quoin.plate.PlateTimer;
+import dev.quoin.shop.Machine;
 import dev.quoin.store.ReprintFolder;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -16,8 +18,12 @@ import java.util.Map;
 /** Writes a reprint: its plate file, its table, its sheet. */
 record ReprintWriter(String run, String reason, ReprintFolder folder) {
     Reprint.Written write(int number, ReprintedPlate plate) throws IOException {
-        PlateTime time =
-                new PlateTimer(plate.shop().machine(), plate.shop().hatched()).time(plate.repeated(), plate.items());
+        Machine machine = plate.shop().machine();
+        PlateTime time = new PlateTimer(machine, plate.shop().hatched())
+                .time(
+                        plate.repeated(),
+                        plate.items(),
+                        new Handling(machine).loading(plate.items().size()));
         Map<String, byte[]> contents = new LinkedHashMap<>();
         contents.put("svg", svg(plate));
         contents.put("csv", table(plate, time));

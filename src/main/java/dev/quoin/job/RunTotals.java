@@ -4,8 +4,8 @@ import dev.quoin.paper.Change;
 import dev.quoin.paper.PlateLine;
 import dev.quoin.plate.Group;
 import dev.quoin.plate.Plate;
-import dev.quoin.plate.PlateTime;
 import dev.quoin.plate.Spares;
+import dev.quoin.plate.WorkedPlate;
 import dev.quoin.shop.Blank;
 import dev.quoin.shop.Machine;
 import java.nio.file.Path;
@@ -37,14 +37,15 @@ final class RunTotals {
         this.spoilage = spoilage;
     }
 
-    void take(Plate plate, List<String> files, PlateTime time) {
+    void take(WorkedPlate worked, List<String> files) {
+        Plate plate = worked.plate();
         List<Change> changes =
                 before.map(group -> changes(group, plate.group())).orElse(List.of());
         lastSetup = before.isEmpty() || !changes.isEmpty() ? machine.setup() + machine.firstPiece() : 0;
         setup += lastSetup;
-        marking += time.tally().seconds();
-        handling += time.handling();
-        lines.add(new PlateLine(plate.number(), files, plate.seats().size(), changes, time.total(), seconds()));
+        marking += worked.tally().seconds();
+        handling += worked.handling();
+        lines.add(new PlateLine(plate.number(), files, plate.seats().size(), changes, worked.total(), seconds()));
         blanks.merge(plate.group().blank(), plate.seats().size(), Integer::sum);
         before = Optional.of(plate.group());
     }

@@ -5,12 +5,10 @@ import dev.quoin.paper.RunSheetWriter;
 import dev.quoin.paper.SheetFoot;
 import dev.quoin.plate.LoadedItem;
 import dev.quoin.plate.Plate;
-import dev.quoin.plate.PlateTime;
-import dev.quoin.plate.PlateTimer;
-import dev.quoin.plate.TimedPlate;
+import dev.quoin.plate.WorkedPart;
+import dev.quoin.plate.WorkedPlate;
 import dev.quoin.problem.Place;
 import dev.quoin.problem.Problems;
-import dev.quoin.shop.Recipe;
 import dev.quoin.store.Run;
 import dev.quoin.store.RunFolder;
 import dev.quoin.store.Spool;
@@ -19,6 +17,7 @@ import java.io.Writer;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Writes a planned run: plate after plate, then the tables and the run sheet, whose totals are known only at the end. */
 final class RunWriter {
@@ -28,9 +27,8 @@ final class RunWriter {
     private final RunFolder folder;
     private final Progress progress;
     private final ItemMerge merge;
-    private final PlateTimer timer;
+    private final PlateWorker worker;
     private final PlateFiles files;
-    private final boolean hatched;
     private final RunTotals totals;
     private final ItemTimes itemTimes;
 
@@ -41,10 +39,9 @@ final class RunWriter {
         this.folder = folder;
         this.progress = progress;
         this.merge = new ItemMerge(job, plan.sharing());
-        this.timer = new PlateTimer(job.shop().machine());
+        this.worker = new PlateWorker(job, plan);
         int last = job.section().platesBefore() + plan.plates().size();
         this.files = new PlateFiles(job.settings(), last, folder, problems);
-        this.hatched = job.settings().flag(JobKey.HATCHED);
         this.totals = new RunTotals(job.shop().machine(), plan.spoilage());
         this.itemTimes = new ItemTimes(job.items().size());
     }
@@ -63,16 +60,11 @@ final class RunWriter {
                         "writing plates",
                         plate.number() - job.section().platesBefore(),
                         plan.plates().size());
-                List<LoadedItem> items = merge.load(plate);
-                TimedPlate timed = time(plate, items);
-                PlateTime time = timed.time();
-                missed.take(plate.group().recipe(), time.steps());
-                List<String> names = files.write(plate, timed.items());
-                files.picture(plate, plan.slots().get(plate.group()).keySet(), items);
-                itemTimes.take(plate, time);
-                totals.take(plate, withFirstPiece(plate, timed.items(), names), time);
-                plates.take(plate, names, time);
-                PlateView view = views.plate(plate, items, time, totals.last());
+                WorkedPlate worked = worker.work(plate);
+                missed.take(plate.group().recipe(), worked.steps());
+                itemTimes.take(worked);
+                totals.take(worked, write(worked, plates));
+                PlateView view = views.plate(worked, totals.last());
                 packing.take(view);
                 sheet.plate(blocks.writer(), view);
             }
@@ -89,31 +81,44 @@ final class RunWriter {
         return totals.summary(job.settings().name(), Path.of(""), plan.leftOut().size());
     }
 
-    /** The files of a plate as the sheet names them: before those of the run's first plate its first piece, if asked for. */
-    private List<String> withFirstPiece(Plate plate, List<LoadedItem> items, List<String> names) throws IOException {
-        boolean isFirst = plate.number() == job.section().platesBefore() + 1;
-        if (!isFirst || !job.settings().flag(JobKey.FIRST_PIECE)) {
-            return names;
+    /** Writes the files of a plate; their names as the sheet has them, those of the first piece before all others. */
+    private List<String> write(WorkedPlate worked, PlatesCsv plates) throws IOException {
+        Plate plate = worked.plate();
+        List<String> firstPiece = new ArrayList<>();
+        List<String> names = new ArrayList<>();
+        for (WorkedPart part : worked.parts()) {
+            List<String> own = files.write(plate, part);
+            files.picture(plate, part, plan.slots().get(plate.group()).keySet());
+            plates.take(plate, part.part(), own, part.time());
+            names.addAll(own);
+            writeFirstPiece(plate, part).ifPresent(firstPiece::add);
         }
-        String file = files.writeFirstPiece(plate, items);
-        LoadedItem item = items.get(0);
+        firstPiece.addAll(names);
+        return firstPiece;
+    }
+
+    /** Of the run's first plate, if asked for. */
+    private Optional<String> writeFirstPiece(Plate plate, WorkedPart part) throws IOException {
+        boolean isFirst = plate.number() == job.section().platesBefore() + 1;
+        int first = plate.seats().get(0).item();
+        Optional<LoadedItem> found = part.timed().items().stream()
+                .filter(item -> item.item() == first)
+                .findFirst();
+        if (!isFirst || !job.settings().flag(JobKey.FIRST_PIECE) || found.isEmpty()) {
+            return Optional.empty();
+        }
+        LoadedItem item = found.get();
+        String file = files.writeFirstPiece(plate, part.part(), item);
         problems.note(
                 Place.of(file),
                 "holds item " + item.item() + " alone, in slot "
                         + item.placement().slot().id(),
                 "mark it on a spare blank and look at it; then lay a fresh blank there, since the plate marks it again");
-        List<String> shown = new ArrayList<>(List.of(file));
-        shown.addAll(names);
-        return shown;
+        return Optional.of(file);
     }
 
     private String numbered(String name) {
         return Run.numbered(name, job.section().number());
-    }
-
-    private TimedPlate time(Plate plate, List<LoadedItem> items) {
-        Recipe recipe = plate.group().recipe();
-        return hatched ? timer.hatch(recipe, items) : new TimedPlate(timer.time(recipe, items), items);
     }
 
     private void writeTables(PlatesCsv plates) throws IOException {

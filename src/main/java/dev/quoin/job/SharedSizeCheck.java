@@ -1,6 +1,7 @@
 package dev.quoin.job;
 
 import dev.quoin.plate.LoadedItem;
+import dev.quoin.plate.Part;
 import dev.quoin.plate.Plate;
 import dev.quoin.plate.SlotCheck;
 import dev.quoin.problem.Place;
@@ -18,8 +19,10 @@ record SharedSizeCheck(LoadedJob job, Plan plan, Problems problems) {
         }
         ItemMerge merge = new ItemMerge(job, plan.sharing());
         for (Plate plate : plan.plates()) {
-            for (LoadedItem item : merge.load(plate)) {
-                check(plate, item);
+            for (Part part : plate.parts()) {
+                for (LoadedItem item : merge.load(plate, part)) {
+                    check(plate, item);
+                }
             }
         }
     }

@@ -19,9 +19,10 @@ import dev.quoin.plate.Group;
 import dev.quoin.plate.LoadedItem;
 import dev.quoin.plate.Placement;
 import dev.quoin.plate.Plate;
-import dev.quoin.plate.PlateTime;
 import dev.quoin.plate.StepColour;
 import dev.quoin.plate.StepTime;
+import dev.quoin.plate.WorkedPart;
+import dev.quoin.plate.WorkedPlate;
 import dev.quoin.problem.Problem;
 import dev.quoin.problem.Problems;
 import dev.quoin.shop.Blank;
@@ -67,19 +68,20 @@ final class SheetViews {
                 totals.lines());
     }
 
-    PlateView plate(Plate plate, List<LoadedItem> items, PlateTime time, RunTotals.LastPlate line) {
+    PlateView plate(WorkedPlate worked, RunTotals.LastPlate line) {
+        Plate plate = worked.plate();
         return new PlateView(
                 plate.number(),
                 line.line().files(),
                 group(plate.group()),
                 line.line().changes(),
-                items.size(),
-                time.tally().seconds(),
-                time.handling(),
-                time.total(),
+                plate.seats().size(),
+                worked.tally().seconds(),
+                worked.handling(),
+                worked.total(),
                 line.setup(),
-                time.steps().stream().map(SheetViews::step).toList(),
-                slots(plate, items),
+                worked.steps().stream().map(SheetViews::step).toList(),
+                slots(worked),
                 ScanCode.of(job.settings().name() + "/"
                         + FileNames.plate(
                                 plate.number(),
@@ -91,12 +93,14 @@ final class SheetViews {
         return new StepView(time.step(), time.tally(), time.saved(), colour.title(), colour.hex());
     }
 
-    private List<SlotView> slots(Plate plate, List<LoadedItem> items) {
-        Map<Placement, LoadedItem> filled = new HashMap<>();
-        items.forEach(item -> filled.put(item.placement(), item));
+    private List<SlotView> slots(WorkedPlate worked) {
+        Plate plate = worked.plate();
+        Map<Integer, List<String>> texts = texts(worked);
+        Map<Placement, Integer> filled = new HashMap<>();
+        plate.seats().forEach(seat -> filled.put(seat.placement(), seat.item()));
         List<SlotView> slots = new ArrayList<>();
         plan.slots().get(plate.group()).forEach((placement, state) -> {
-            Optional<LoadedItem> item = Optional.ofNullable(filled.get(placement));
+            Optional<Integer> item = Optional.ofNullable(filled.get(placement));
             Placement seen = FieldPose.seen(placement, job.shop().machine());
             slots.add(new SlotView(
                     placement.slot().id(),
@@ -104,9 +108,9 @@ final class SheetViews {
                     seen.rotation(),
                     placement.slot().pocket(),
                     item.isPresent() ? SlotState.FILLED : state(state),
-                    item.map(LoadedItem::item).orElse(0),
-                    item.map(one -> row(one.item()).line()).orElse(0),
-                    item.map(SheetViews::texts).orElse(List.of())));
+                    item.orElse(0),
+                    item.map(one -> row(one).line()).orElse(0),
+                    item.map(texts::get).orElse(List.of())));
         });
         return slots;
     }
@@ -117,6 +121,20 @@ final class SheetViews {
             case UNUSABLE, TOO_SMALL -> SlotState.UNUSABLE;
             case OUT_OF_REACH -> SlotState.OUT_OF_REACH;
         };
+    }
+
+    /** What is marked on each item over all parts, by its number; a text that parts share once. */
+    private static Map<Integer, List<String>> texts(WorkedPlate worked) {
+        Map<Integer, List<String>> texts = new HashMap<>();
+        for (WorkedPart part : worked.parts()) {
+            for (LoadedItem item : part.items()) {
+                List<String> known = texts.computeIfAbsent(item.item(), made -> new ArrayList<>());
+                texts(item).stream()
+                        .filter(text -> !known.contains(text) || part.part().number() == 1)
+                        .forEach(known::add);
+            }
+        }
+        return texts;
     }
 
     private static List<String> texts(LoadedItem item) {

@@ -32,7 +32,7 @@ public final class Planner {
                 throw new IllegalArgumentException(load.size() + " items for " + slots.size() + " slots");
             }
             if (!load.isEmpty()) {
-                plates.add(new Plate(before + plates.size() + 1, group, seats(load, slots)));
+                plates.add(Plate.ofOnePart(before + plates.size() + 1, group, seats(load, slots)));
             }
         }
     }

@@ -6,10 +6,17 @@ import java.util.List;
  * One loading of the jig.
  *
  * @param number from 1, in working order
- * @param seats in slot order; at most one for each slot
+ * @param seats in slot order, as the jig lies when it is loaded; at most one for each slot
+ * @param parts what is marked on it, in working order; at least one
  */
-public record Plate(int number, Group group, List<Seat> seats) {
+public record Plate(int number, Group group, List<Seat> seats, List<Part> parts) {
     public Plate {
         seats = List.copyOf(seats);
+        parts = List.copyOf(parts);
+    }
+
+    /** A plate that is marked as it was loaded. */
+    public static Plate ofOnePart(int number, Group group, List<Seat> seats) {
+        return new Plate(number, group, seats, List.of(new Part(1, Stand.LOADED, seats)));
     }
 }

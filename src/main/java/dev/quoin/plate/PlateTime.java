@@ -4,11 +4,11 @@ import dev.quoin.toolpath.Tally;
 import java.util.List;
 
 /**
- * What a plate takes.
+ * What a plate, or a part of one, takes.
  *
  * @param steps in working order
  * @param itemSeconds for each item, in seat order: its strokes, the jumps inside it and the jumps into it, s
- * @param handling loading each item, both ways, and the plate, s
+ * @param handling the operator's work, s
  */
 public record PlateTime(List<StepTime> steps, List<Double> itemSeconds, double handling) {
     public PlateTime {

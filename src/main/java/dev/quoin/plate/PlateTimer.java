@@ -18,7 +18,6 @@ import java.util.Optional;
  * field's centre (design, section 7).
  */
 public final class PlateTimer {
-    private final Machine machine;
     private final TimeModel model;
     private final StepTracer tracer;
 
@@ -32,20 +31,23 @@ public final class PlateTimer {
      * @param hatched whether the marks of fill steps are the lines of a hatch, a path a pass, and not areas
      */
     public PlateTimer(Machine machine, boolean hatched) {
-        this.machine = machine;
         this.model = new TimeModel(machine);
         this.tracer = new StepTracer(model, hatched);
     }
 
-    /** The time of a plate, or of a reprint, that holds these items. */
-    public PlateTime time(Recipe recipe, List<LoadedItem> items) {
-        return time(recipe, items, (step, item, parts) -> {});
+    /**
+     * The time of a part of a plate, or of a reprint, that holds these items.
+     *
+     * @param handling the operator's work on it, s
+     */
+    public PlateTime time(Recipe recipe, List<LoadedItem> items, double handling) {
+        return time(recipe, items, handling, (step, item, parts) -> {});
     }
 
-    /** The time of a plate, and its items with the lines of their hatches in place of the areas; all is traced once. */
-    public TimedPlate hatch(Recipe recipe, List<LoadedItem> items) {
+    /** The time of a part, and its items with the lines of their hatches in place of the areas; all is traced once. */
+    public TimedPlate hatch(Recipe recipe, List<LoadedItem> items, double handling) {
         List<LoadedItem> lined = new ArrayList<>(items);
-        PlateTime time = time(recipe, items, (step, item, parts) -> {
+        PlateTime time = time(recipe, items, handling, (step, item, parts) -> {
             if (step.method() == Method.FILL) {
                 lined.set(item, lined.get(item).hatched(step, lines(parts)));
             }
@@ -58,7 +60,7 @@ public final class PlateTimer {
         void read(Step step, int item, List<Traced> parts);
     }
 
-    private PlateTime time(Recipe recipe, List<LoadedItem> items, TraceReader reader) {
+    private PlateTime time(Recipe recipe, List<LoadedItem> items, double handling, TraceReader reader) {
         Double[] itemSeconds = new Double[items.size()];
         Arrays.fill(itemSeconds, 0.0);
         List<StepTime> steps = new ArrayList<>();
@@ -85,15 +87,11 @@ public final class PlateTimer {
             }
             steps.add(new StepTime(step, stepTally, saved, missed));
         }
-        return new PlateTime(steps, List.of(itemSeconds), handling(items.size()));
+        return new PlateTime(steps, List.of(itemSeconds), handling);
     }
 
     private static List<Path> lines(List<Traced> parts) {
         return parts.stream().flatMap(part -> part.path().lines().stream()).toList();
-    }
-
-    private double handling(int items) {
-        return items * machine.load() + machine.plate();
     }
 
     /** A part of the way is never empty, so it has ends. */

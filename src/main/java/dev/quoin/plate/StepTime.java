@@ -2,6 +2,7 @@ package dev.quoin.plate;
 
 import dev.quoin.shop.Step;
 import dev.quoin.toolpath.Tally;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -13,5 +14,12 @@ import java.util.List;
 public record StepTime(Step step, Tally tally, double saved, List<Integer> missed) {
     public StepTime {
         missed = List.copyOf(missed);
+    }
+
+    /** This and what the same step takes on another part of the plate. */
+    StepTime plus(StepTime other) {
+        List<Integer> all = new ArrayList<>(missed);
+        all.addAll(other.missed);
+        return new StepTime(step, tally.plus(other.tally), saved + other.saved, all);
     }
 }
