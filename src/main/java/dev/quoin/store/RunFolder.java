@@ -38,7 +38,7 @@ public final class RunFolder implements AutoCloseable {
      */
     public static RunFolder begin(Path out, boolean replace) throws IOException {
         checkFree(out, replace);
-        return new RunFolder(Staging.beside(out), MANIFEST);
+        return new RunFolder(Staging.beside(out, replace), MANIFEST);
     }
 
     /**

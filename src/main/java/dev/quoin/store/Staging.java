@@ -23,19 +23,21 @@ final class Staging implements StagingArea {
     private static final String LOCK = ".lock";
 
     private final Path out;
+    private final boolean replace;
     private final Path folder;
     private final List<Path> madeParents;
     private final FileChannel lock;
     private boolean published;
 
-    private Staging(Path out, Path folder, List<Path> madeParents, FileChannel lock) {
+    private Staging(Path out, boolean replace, Path folder, List<Path> madeParents, FileChannel lock) {
         this.out = out;
+        this.replace = replace;
         this.folder = folder;
         this.madeParents = madeParents;
         this.lock = lock;
     }
 
-    static Staging beside(Path out) throws IOException {
+    static Staging beside(Path out, boolean replace) throws IOException {
         Path target = out.toAbsolutePath().normalize();
         List<Path> made = makeParents(target);
         try {
@@ -45,7 +47,7 @@ final class Staging implements StagingArea {
             Path folder = target.resolveSibling(
                     prefix(target) + "partial-" + ProcessHandle.current().pid());
             Files.createDirectory(folder);
-            return new Staging(target, folder, made, lock(folder));
+            return new Staging(target, replace, folder, made, lock(folder));
         } catch (IOException e) {
             removeMade(made);
             throw e;
@@ -69,13 +71,17 @@ final class Staging implements StagingArea {
         return folder;
     }
 
-    /** Puts the finished folder in its place, in one move; what stood there before goes. */
+    /**
+     * Puts the finished folder in its place, in one move; what stood there before goes, if it still may: another program
+     * can have made a run there, or begun its record, since this one began.
+     */
     @Override
     public void publish() throws IOException {
+        RunFolder.checkFree(out, replace);
         lock.close();
         Files.delete(folder.resolve(LOCK));
         Path old = out.resolveSibling(prefix(out) + "replaced");
-        boolean replaces = Files.exists(out, LinkOption.NOFOLLOW_LINKS);
+        boolean replaces = replace && Files.exists(out, LinkOption.NOFOLLOW_LINKS);
         if (replaces) {
             Files.move(out, old, StandardCopyOption.ATOMIC_MOVE);
         }
