@@ -44,7 +44,7 @@ public enum JobKey {
             Kind.TEXT,
             "CHAR",
             "What separates the order's cells: , ; or tab; if not given, found by looking."),
-    DATE("date", Kind.TEXT, "YYYY-MM-DD", "The date to print on the papers; if not given, none."),
+    DATE("date", Kind.DATE, "YYYY-MM-DD", "The date to print on the papers; if not given, none."),
     SHOW(
             "show",
             Kind.LIST,
@@ -108,6 +108,7 @@ public enum JobKey {
         LIST,
         PATH,
         PATHS,
+        DATE,
         FLAG
     }
 

@@ -3,6 +3,8 @@ package dev.quoin.job;
 import dev.quoin.problem.Place;
 import dev.quoin.problem.Problems;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -48,16 +50,27 @@ public record JobSettings(String name, Path order, Path folder, Path workingFold
         return text(key).map(value -> value.equals("true")).orElse(false);
     }
 
-    /** Tells of each flag that is neither {@code true} nor {@code false}. */
-    void checkFlags(Problems problems) {
+    /** Tells of each flag that is neither {@code true} nor {@code false}, and of dates that no calendar has. */
+    void checkForms(Problems problems) {
         given.forEach((key, setting) -> {
+            String told = key.option() + ": '" + setting.value() + "'";
             if (key.kind() == JobKey.Kind.FLAG && !setting.value().matches("true|false|")) {
+                problems.error(setting.place(), told + " is neither true nor false", "write one of the two");
+            }
+            if (key.kind() == JobKey.Kind.DATE && !setting.value().isEmpty() && !isDate(setting.value())) {
                 problems.error(
-                        setting.place(),
-                        key.option() + ": '" + setting.value() + "' is neither true nor false",
-                        "write one of the two");
+                        setting.place(), told + " is not a date", "write year, month and day, such as 2026-03-05");
             }
         });
+    }
+
+    private static boolean isDate(String text) {
+        try {
+            LocalDate.parse(text);
+            return true;
+        } catch (DateTimeParseException no) {
+            return false;
+        }
     }
 
     /** Where a key was set, or would be. */

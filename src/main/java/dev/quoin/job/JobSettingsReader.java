@@ -47,7 +47,7 @@ public final class JobSettingsReader {
         JobSettings settings = isFolder
                 ? new JobSettings(path.getFileName().toString(), path.resolve(ORDER), path, workingFolder, given)
                 : new JobSettings(withoutExtension(path), path, path.getParent(), workingFolder, given);
-        settings.checkFlags(problems);
+        settings.checkForms(problems);
         return settings;
     }
 

@@ -100,6 +100,10 @@ class BadInputTest {
                         job -> job.set("split-steps", "yes"),
                         "job.properties:5: split-steps: 'yes' is neither true nor false; write one of the two"),
                 BadJob.of(
+                        "a date that no calendar has",
+                        job -> job.set("date", "2026-02-31"),
+                        "job.properties:5: date: '2026-02-31' is not a date; write year, month and day, such as 2026-03-05"),
+                BadJob.of(
                         "a template larger than the field",
                         job -> job.template("<rect x='-100' width='250' height='20'/>")
                                 .jig("A1,0,0,0,400,400,yes"),
