@@ -1,5 +1,6 @@
 package dev.quoin.art;
 
+import dev.quoin.drawing.FontRequest;
 import dev.quoin.drawing.SvgDrawing;
 import dev.quoin.lettering.FontLibrary;
 import dev.quoin.order.Item;
@@ -72,6 +73,25 @@ final class Merged {
     Artwork art(Template template, SharedSizes sizes, String... cells) {
         Item item = new Item(1, new Row(0, 2, List.of(cells)), 1);
         return template.merge(item, ROW, RECIPE, sizes, problems).orElseThrow();
+    }
+
+    /** A template without errors. */
+    Template compile(String svg) {
+        Problems found = new Problems();
+        return compile(svg, found)
+                .orElseThrow(() -> new AssertionError(found.sorted().toString()));
+    }
+
+    /** The artwork of a row; nothing where there are problems. */
+    Optional<Artwork> drawn(Template template, String... cells) {
+        Item item = new Item(1, new Row(0, 2, List.of(cells)), 1);
+        return template.merge(item, ROW, RECIPE, SharedSizes.none(), new Problems());
+    }
+
+    /** The height of a bundled font's capitals, ems. */
+    static double capHeight(String family, int weight) {
+        FontRequest request = new FontRequest(List.of(family), weight, false);
+        return FONTS.select(request, ROW, new Problems()).orElseThrow().capHeight();
     }
 
     Optional<Template> compile(String svg, Problems found) {
