@@ -18,8 +18,8 @@ import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import org.locationtech.jts.operation.polygonize.Polygonizer;
 
 /**
- * The true edge of covers that may overlap and cross themselves: their lines are cut at each other, the faces between them
- * found, those kept that the fill rules call inside, and joined (JTS does the geometry).
+ * The true edge of covers that may overlap and cross themselves: where their lines meet, these are cut at each
+ * other, the faces between them found, those kept that the fill rules call inside, and joined (JTS does the geometry).
  */
 final class Edge {
     private static final GeometryFactory FACTORY = new GeometryFactory();
@@ -60,6 +60,23 @@ final class Edge {
 
     /** The true area of the covers together. */
     static Geometry faces(List<Cover> covers) {
+        return Rings.parts(covers).map(Edge::polygons).orElseGet(() -> entangled(covers));
+    }
+
+    private static Geometry polygons(List<Rings.Part> parts) {
+        return FACTORY.createMultiPolygon(parts.stream()
+                .map(part -> FACTORY.createPolygon(
+                        ring(part.shell()),
+                        part.holes().stream().map(Edge::ring).toArray(LinearRing[]::new)))
+                .toArray(Polygon[]::new));
+    }
+
+    private static LinearRing ring(Polyline chain) {
+        return FACTORY.createLinearRing(coordinates(chain));
+    }
+
+    /** The same where lines meet, or may. */
+    static Geometry entangled(List<Cover> covers) {
         List<LineString> lines = new ArrayList<>();
         for (Cover cover : covers) {
             cover.outline().forEach(chain -> addRing(chain, lines));
@@ -86,15 +103,18 @@ final class Edge {
     }
 
     private static void addRing(Polyline chain, List<LineString> lines) {
-        int n = chain.size();
-        if (n < 3) {
-            return;
+        if (chain.size() >= 3) {
+            lines.add(FACTORY.createLineString(coordinates(chain)));
         }
+    }
+
+    private static Coordinate[] coordinates(Polyline chain) {
+        int n = chain.size();
         Coordinate[] ring = new Coordinate[n + 1];
         for (int i = 0; i <= n; i++) {
             ring[i] = new Coordinate(chain.x(i % n), chain.y(i % n));
         }
-        lines.add(FACTORY.createLineString(ring));
+        return ring;
     }
 
     private static void addRings(Polygon polygon, List<Polyline> outline) {
