@@ -94,35 +94,41 @@ final class Route {
     }
 
     private boolean chooseWay(int at, double fromX, double fromY) {
-        int piece = order[at];
-        int way = ways[piece];
-        boolean back = backwards[piece];
-        double least = jumpsAround(at, fromX, fromY) - 1e-9;
-        int bestWay = way;
-        boolean bestBack = back;
-        for (int option = 0; option < 2 * pieces.get(piece).ways(); option++) {
-            ways[piece] = option / 2;
-            backwards[piece] = option % 2 == 1;
-            double jumps = jumpsAround(at, fromX, fromY);
-            if (jumps < least) {
-                least = jumps;
-                bestWay = ways[piece];
-                bestBack = backwards[piece];
+        int number = order[at];
+        Piece piece = pieces.get(number);
+        Gap gap = gap(at, fromX, fromY);
+        double least = gap.jumps(entryX(number), entryY(number), exitX(number), exitY(number)) - 1e-9;
+        boolean changed = false;
+        for (int way = 0; way < piece.ways(); way++) {
+            double startX = piece.startX(way);
+            double startY = piece.startY(way);
+            double endX = piece.endX(way);
+            double endY = piece.endY(way);
+            double there = gap.jumps(startX, startY, endX, endY);
+            double back = startX == endX && startY == endY ? there : gap.jumps(endX, endY, startX, startY);
+            if (Math.min(there, back) < least) {
+                least = Math.min(there, back);
+                ways[number] = way;
+                backwards[number] = back < there;
+                changed = true;
             }
         }
-        ways[piece] = bestWay;
-        backwards[piece] = bestBack;
-        return bestWay != way || bestBack != back;
+        return changed;
     }
 
-    private double jumpsAround(int at, double fromX, double fromY) {
-        int piece = order[at];
-        double before = distance(fromX, fromY, entryX(piece), entryY(piece));
-        if (at + 1 == order.length) {
-            return before;
+    private Gap gap(int at, double fromX, double fromY) {
+        boolean last = at + 1 == order.length;
+        return last
+                ? new Gap(fromX, fromY, 0, 0, true)
+                : new Gap(fromX, fromY, entryX(order[at + 1]), entryY(order[at + 1]), false);
+    }
+
+    /** What a piece stands in: the end of the one before it and the entry of the one after it, if there is one. */
+    private record Gap(double fromX, double fromY, double toX, double toY, boolean last) {
+        double jumps(double entryX, double entryY, double exitX, double exitY) {
+            double before = distance(fromX, fromY, entryX, entryY);
+            return last ? before : before + distance(exitX, exitY, toX, toY);
         }
-        int next = order[at + 1];
-        return before + distance(exitX(piece), exitY(piece), entryX(next), entryY(next));
     }
 
     /** The jumps between the pieces, and the one from the start to the first; mm. */
