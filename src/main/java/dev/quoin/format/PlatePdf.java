@@ -3,6 +3,7 @@ package dev.quoin.format;
 import dev.quoin.art.Mark;
 import dev.quoin.geometry.Affine;
 import dev.quoin.geometry.FillRule;
+import dev.quoin.paper.PdfPath;
 import dev.quoin.plate.LoadedItem;
 import dev.quoin.plate.StepColour;
 import dev.quoin.shop.Method;

@@ -30,6 +30,17 @@ final class BundledFonts {
         return faces;
     }
 
+    /** The file of a font of normal style. */
+    static byte[] file(String family, int weight) throws IOException {
+        String start = family + "; " + weight + "; normal; ";
+        String list = new String(read(LIST), StandardCharsets.UTF_8);
+        return read(list.lines()
+                .filter(line -> line.startsWith(start))
+                .map(line -> line.substring(start.length()))
+                .findFirst()
+                .orElse(start));
+    }
+
     /** A file on the class path, whole. */
     static byte[] read(String resource) throws IOException {
         try (InputStream in = BundledFonts.class.getResourceAsStream(resource)) {

@@ -81,7 +81,7 @@ public final class FontLibrary {
     /** The families of this machine's own fonts in which text was set; the platform does not tell their files. */
     public List<String> usedSystemFamilies() {
         return installed.stream()
-                .filter(face -> face.typeface() instanceof OutlineTypeface font && font.isUsed())
+                .filter(FontLibrary::isUsed)
                 .map(FontFace::family)
                 .distinct()
                 .toList();
@@ -131,6 +131,42 @@ public final class FontLibrary {
                 what,
                 "replace the file, or take it out of the folder of fonts"));
         return trouble.isEmpty();
+    }
+
+    /**
+     * The fonts in which anything can be written down that the job may mark: those for {@code sans-serif}, then of each
+     * family the face nearest to a weight, the user's own first. Installed fonts only as far as the job has used them.
+     */
+    public FontSet forWriting(int weight) {
+        Map<String, FontFace> found = new LinkedHashMap<>();
+        find("sans-serif").ifPresent(faces -> put(found, faces, weight));
+        families.values().stream()
+                .filter(faces -> own.contains(faces.get(0)))
+                .forEach(faces -> put(found, faces, weight));
+        families.values().stream()
+                .filter(faces -> !installed.contains(faces.get(0)) || isUsed(faces.get(0)))
+                .forEach(faces -> put(found, faces, weight));
+        return new FontSet(found.values().stream()
+                .filter(face -> !face.typeface().strokes())
+                .toList());
+    }
+
+    private static boolean isUsed(FontFace face) {
+        return face.typeface() instanceof OutlineTypeface font && font.isUsed();
+    }
+
+    private static void put(Map<String, FontFace> found, List<FontFace> faces, int weight) {
+        FontFace face = FontMatch.nearest(faces, weight, false);
+        found.putIfAbsent(face.family(), face);
+    }
+
+    /**
+     * A bundled font's file, whole.
+     *
+     * @throws IOException if there is no such font on the class path
+     */
+    public static byte[] bundled(String family, int weight) throws IOException {
+        return BundledFonts.file(family, weight);
     }
 
     @SafeVarargs

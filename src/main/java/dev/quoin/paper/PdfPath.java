@@ -1,4 +1,4 @@
-package dev.quoin.format;
+package dev.quoin.paper;
 
 import dev.quoin.geometry.Path;
 import dev.quoin.geometry.PathVisitor;
@@ -7,7 +7,7 @@ import java.io.UncheckedIOException;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 
 /** Draws a path into a page of a PDF, whose only curves are cubic. */
-final class PdfPath implements PathVisitor {
+public final class PdfPath implements PathVisitor {
     private final PDPageContentStream content;
     private double x;
     private double y;
@@ -18,7 +18,8 @@ final class PdfPath implements PathVisitor {
         this.content = content;
     }
 
-    static void draw(Path path, PDPageContentStream content) throws IOException {
+    /** Adds the path to what is to be painted next; the origin and the unit are the stream's. */
+    public static void draw(Path path, PDPageContentStream content) throws IOException {
         try {
             path.forEach(new PdfPath(content));
         } catch (UncheckedIOException e) {
