@@ -17,14 +17,15 @@ import picocli.CommandLine.Mixin;
         mixinStandardHelpOptions = true,
         sortOptions = false,
         description = {
-            "Draws every piece of a job on one page that the customer can approve: proofs/NAME.html here, or --out FILE.",
+            "Draws every piece of a job for the customer to approve: proofs/NAME.html here, or --out FILE, which is written as "
+                    + "PDF if its name ends in .pdf.",
             ""
         },
         footer = {
             "",
             "Examples:",
             "  quoin proof sample-orders/harbour-tags",
-            "  quoin proof sample-orders/orchard-fair --skip-bad-rows --show \"Order No,Name,Line 2\" --out proof.html"
+            "  quoin proof sample-orders/orchard-fair --skip-bad-rows --show \"Order No,Name,Line 2\" --out proof.pdf"
         })
 final class ProofCommand implements Callable<Integer> {
     private final Console console;

@@ -81,6 +81,20 @@ final class ReprintCommand implements Callable<Integer> {
     private Optional<String> slot = Optional.empty();
 
     @Option(
+            names = "--plate-format",
+            paramLabel = "KIND",
+            split = ",",
+            description = "Write the plate as pdf or dxf too, beside the svg; if not given, as the run was written.")
+    private List<String> plateFormats = List.of();
+
+    @Option(
+            names = "--sheet",
+            paramLabel = "KIND",
+            split = ",",
+            description = "Write the sheet as pdf too, beside the html; if not given, as the run was written.")
+    private List<String> sheets = List.of();
+
+    @Option(
             names = "--reason",
             paramLabel = "TEXT",
             description = "Why; kept in the run's log and printed on the sheet.")
@@ -121,6 +135,8 @@ final class ReprintCommand implements Callable<Integer> {
                 slot,
                 pack,
                 onlySteps.stream().map(String::strip).toList(),
+                plateFormats.stream().map(String::strip).toList(),
+                sheets.stream().map(String::strip).toList(),
                 reason);
         if (items.isEmpty() && plates.isEmpty() && failed.isEmpty()) {
             throw wrong("say which items: --item, --plate or --failed");

@@ -28,6 +28,7 @@ public enum JobKey {
             Kind.LIST,
             "KIND",
             "Write plates as pdf or dxf too, beside the svg; several with commas between."),
+    SHEET("sheet", Kind.LIST, "KIND", "Write the run sheet as pdf too, beside the html: html,pdf."),
     PICTURES("pictures", Kind.FLAG, "", "Write a picture of each plate too, as PNG."),
     LOCALE("locale", Kind.TEXT, "TAG", "The language for dates and numbers, such as de-AT; if not given, none."),
     DATE_FORMAT(

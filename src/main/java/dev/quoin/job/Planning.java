@@ -32,7 +32,7 @@ final class Planning {
     /** The plan, or nothing where errors stand in its way. */
     Optional<Plan> plan() throws IOException {
         boolean skipBadRows = job.settings().flag(JobKey.SKIP_BAD_ROWS);
-        PlateFiles.kinds(job.settings(), problems);
+        Kinds.of(job.settings(), problems);
         // Only papers need it, but a wrong name is to be told before anything is written.
         Role.column(job.order(), job.settings(), JobKey.PACKING_BY, problems);
         Layout layout = new Layout(job, problems);

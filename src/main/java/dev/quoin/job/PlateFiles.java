@@ -9,7 +9,6 @@ import dev.quoin.plate.Placement;
 import dev.quoin.plate.Plate;
 import dev.quoin.plate.WorkedPart;
 import dev.quoin.problem.Problems;
-import dev.quoin.problem.Suggestion;
 import dev.quoin.shop.Blank;
 import dev.quoin.shop.Step;
 import dev.quoin.store.RunFolder;
@@ -17,9 +16,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.EnumSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 
 /** Writes the files of a plate: one, or one a step, as SVG, and beside it as every other kind that the job asks for. */
@@ -38,23 +35,7 @@ final class PlateFiles {
         this.splitSteps = settings.flag(JobKey.SPLIT_STEPS);
         this.hatched = settings.flag(JobKey.HATCHED);
         this.pictures = settings.flag(JobKey.PICTURES);
-        this.kinds = kinds(settings, problems);
-    }
-
-    /** The kinds that a job asks for, SVG always among them; one that there is not is a problem. */
-    static Set<PlateKind> kinds(JobSettings settings, Problems problems) {
-        Set<PlateKind> kinds = EnumSet.of(PlateKind.SVG);
-        for (String word : settings.list(JobKey.PLATE_FORMAT)) {
-            Optional<PlateKind> kind = PlateKind.named(word);
-            kind.ifPresent(kinds::add);
-            if (kind.isEmpty()) {
-                problems.error(
-                        settings.place(JobKey.PLATE_FORMAT),
-                        "plate-format: plates cannot be written as '" + word + "'",
-                        Suggestion.remedy(word, PlateKind.words()));
-            }
-        }
-        return kinds;
+        this.kinds = Kinds.of(settings, problems).plates();
     }
 
     /** Writes those of a part; the names of the SVG files, in working order. */

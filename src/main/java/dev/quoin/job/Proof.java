@@ -2,6 +2,8 @@ package dev.quoin.job;
 
 import dev.quoin.order.Row;
 import dev.quoin.paper.ProofHead;
+import dev.quoin.paper.ProofItem;
+import dev.quoin.paper.ProofPdf;
 import dev.quoin.paper.ProofWriter;
 import dev.quoin.problem.Problems;
 import dev.quoin.store.NewFile;
@@ -9,6 +11,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 
@@ -66,16 +69,36 @@ public final class Proof {
     private int write(LoadedJob job, Plan plan, ProofViews views, NewFile file) throws IOException {
         ProofArtwork artwork = new ProofArtwork(job, plan);
         ProofHead head = views.head(artwork.pieces(), plan.leftOut());
-        ProofWriter writer = new ProofWriter();
-        writer.head(file.writer(), head);
+        if (isPdf(out())) {
+            try (ProofPdf pdf = new ProofPdf(head, job.fonts())) {
+                write(job, views, artwork, pdf::item);
+                pdf.save(file.stream(), head);
+            }
+        } else {
+            ProofWriter html = new ProofWriter();
+            html.head(file.writer(), head);
+            write(job, views, artwork, item -> html.item(file.writer(), item));
+            html.foot(file.writer(), head);
+        }
+        return artwork.pieces();
+    }
+
+    private static boolean isPdf(Path out) {
+        return out.getFileName().toString().toLowerCase(Locale.ROOT).endsWith(".pdf");
+    }
+
+    /** Takes the items of a proof, one after the other. */
+    private interface Items {
+        void take(ProofItem item) throws IOException;
+    }
+
+    private void write(LoadedJob job, ProofViews views, ProofArtwork artwork, Items items) throws IOException {
         List<Row> rows = job.order().rows();
         for (Row row : rows) {
             progress.report("drawing", row.index() + 1, rows.size());
             for (Alike alike : artwork.of(row)) {
-                writer.item(file.writer(), views.item(alike, artwork.page(row)));
+                items.take(views.item(alike, artwork.page(row)));
             }
         }
-        writer.foot(file.writer(), head);
-        return artwork.pieces();
     }
 }

@@ -1,6 +1,7 @@
 package dev.quoin.job;
 
 import dev.quoin.plate.LoadedItem;
+import dev.quoin.problem.Place;
 import dev.quoin.problem.Problems;
 import dev.quoin.store.ReprintFolder;
 import dev.quoin.store.Run;
@@ -21,6 +22,9 @@ import java.util.SortedSet;
  * a file of their own for each loading of the jig. What the manifest lists is not touched.
  */
 public final class Reprint {
+    static final Place PLATE_FORMAT = Place.of("--" + JobKey.PLATE_FORMAT.option());
+    static final Place SHEET = Place.of("--" + JobKey.SHEET.option());
+
     private final Path folder;
     private final ReprintRequest request;
     private final Clock clock;
@@ -65,6 +69,8 @@ public final class Reprint {
 
     /** Under the lock, so that items that failed are not taken twice, nor numbers. */
     private List<RunEvent> write(Run run, RunLog log, Problems problems, List<Written> written) throws IOException {
+        Kinds.plates(request.plateFormats(), PLATE_FORMAT, problems);
+        Kinds.papers(request.sheets(), SHEET, problems);
         RunBook book = RunBook.of(run);
         List<RunItem> items = new ReprintItems(request, book, problems).find(log.read());
         if (problems.hasErrors()) {
@@ -77,7 +83,7 @@ public final class Reprint {
         }
         List<RunEvent> events = new ArrayList<>();
         ReprintFolder folderOfReprints = new ReprintFolder(run.folder());
-        ReprintWriter writer = new ReprintWriter(run.name(), request.reason(), folderOfReprints);
+        ReprintWriter writer = new ReprintWriter(run.name(), request, folderOfReprints);
         int number = folderOfReprints.next();
         for (ReprintedPlate plate : plates) {
             Written one = writer.write(number++, plate);

@@ -15,6 +15,8 @@ import java.util.SortedSet;
  * @param slot where to mark the one item instead of its own slot
  * @param pack whether items are gathered on as few fresh plates as possible, instead of each in its own slot
  * @param onlySteps the numbers or processes of the steps to repeat; all if empty
+ * @param plateFormats the kinds of plate file to write; those of the run if empty
+ * @param sheets the kinds of paper to write; those of the run if empty
  * @param reason for the record and the sheet; may be empty
  */
 public record ReprintRequest(
@@ -25,4 +27,6 @@ public record ReprintRequest(
         Optional<String> slot,
         boolean pack,
         List<String> onlySteps,
+        List<String> plateFormats,
+        List<String> sheets,
         String reason) {}

@@ -3,6 +3,7 @@ package dev.quoin.job;
 import dev.quoin.paper.GroupView;
 import dev.quoin.paper.PlateView;
 import dev.quoin.paper.ReprintView;
+import dev.quoin.paper.ScanCode;
 import dev.quoin.paper.SlotState;
 import dev.quoin.paper.SlotView;
 import dev.quoin.plate.FieldPose;
@@ -34,7 +35,7 @@ record ReprintViews(String run, String reason) {
                 0,
                 time.steps().stream().map(SheetViews::step).toList(),
                 slots(plate),
-                Optional.empty());
+                ScanCode.of(run + "/" + ReprintFolder.stem(number)));
         return new ReprintView(
                 run,
                 number,

@@ -1,5 +1,6 @@
 package dev.quoin.job;
 
+import dev.quoin.lettering.FontLibrary;
 import dev.quoin.plate.FieldPose;
 import dev.quoin.plate.Placement;
 import dev.quoin.problem.Problems;
@@ -60,6 +61,16 @@ final class RunShop {
     /** Whether the plate files hold the lines that fill areas, and not the areas. */
     boolean hatched() {
         return settings.flag(JobKey.HATCHED);
+    }
+
+    /** The kinds of file that the run was written as. */
+    Kinds kinds() {
+        return Kinds.of(settings, new Problems());
+    }
+
+    /** The fonts that the run keeps. */
+    FontLibrary fonts() throws IOException {
+        return FontLibrary.open(settings.paths(JobKey.FONTS), settings.flag(JobKey.SYSTEM_FONTS), new Problems());
     }
 
     Machine machine() {

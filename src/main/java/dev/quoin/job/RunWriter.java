@@ -1,7 +1,6 @@
 package dev.quoin.job;
 
 import dev.quoin.paper.PlateView;
-import dev.quoin.paper.RunSheetWriter;
 import dev.quoin.paper.SheetFoot;
 import dev.quoin.plate.LoadedItem;
 import dev.quoin.plate.Plate;
@@ -11,7 +10,6 @@ import dev.quoin.problem.Place;
 import dev.quoin.problem.Problems;
 import dev.quoin.store.Run;
 import dev.quoin.store.RunFolder;
-import dev.quoin.store.Spool;
 import java.io.IOException;
 import java.io.Writer;
 import java.nio.file.Path;
@@ -48,13 +46,13 @@ final class RunWriter {
 
     /** Writes all files of the run but the manifest. */
     RunSummary write() throws IOException {
-        RunSheetWriter sheet = new RunSheetWriter();
         SheetViews views = new SheetViews(job, plan);
         PlatesCsv plates = new PlatesCsv();
         PackingList packing = new PackingList(job, problems);
         MissedMarks missed = new MissedMarks();
         InputsWriter inputs = new InputsWriter(job, folder);
-        try (Spool blocks = folder.spool()) {
+        boolean pdf = Kinds.of(job.settings(), problems).pdfPaper();
+        try (RunSheets sheets = new RunSheets(folder, job.settings().name(), pdf, job.fonts())) {
             for (Plate plate : plan.plates()) {
                 progress.report(
                         "writing plates",
@@ -66,15 +64,11 @@ final class RunWriter {
                 totals.take(worked, write(worked, plates));
                 PlateView view = views.plate(worked, totals.last());
                 packing.take(view);
-                sheet.plate(blocks.writer(), view);
+                sheets.plate(view);
             }
             missed.tell(problems);
             inputs.takeFonts(problems);
-            try (Writer out = folder.createText(numbered("run-sheet.html"))) {
-                sheet.head(out, views.head(totals, problems));
-                blocks.copyTo(out);
-                sheet.foot(out, new SheetFoot(packing.parcels()));
-            }
+            sheets.write(this::numbered, views.head(totals, problems), new SheetFoot(packing.parcels()));
         }
         writeTables(plates);
         inputs.write();

@@ -41,6 +41,7 @@ final class PdfPages implements AutoCloseable {
     private final PaperType mono;
     private final PaperType monoBold;
     private final PdfSketches sketches;
+    private final StringWriter body = new StringWriter();
 
     /**
      * Begins a paper.
@@ -62,10 +63,20 @@ final class PdfPages implements AutoCloseable {
 
     /** Lays a template out on pages of its own, after those that are there. */
     void add(String template, Map<String, Object> view) throws IOException {
-        StringWriter body = new StringWriter();
+        put(template, view);
+        endPages();
+    }
+
+    /** Puts a template after what was put before, to be laid out together by {@link #endPages}. */
+    void put(String template, Map<String, Object> view) throws IOException {
         Templates.write(template, view, body);
+    }
+
+    /** Lays out what was put; what comes then begins on a new page. */
+    void endPages() throws IOException {
         StringWriter page = new StringWriter();
         Templates.write("pdf-page.ftlh", Map.of("title", title, "style", style, "body", body.toString()), page);
+        body.getBuffer().setLength(0);
         layOut(NOT_XML.matcher(page.toString()).replaceAll("\uFFFD"));
     }
 
@@ -90,7 +101,9 @@ final class PdfPages implements AutoCloseable {
         PDDocumentInformation about = new PDDocumentInformation();
         about.setTitle(title);
         document.setDocumentInformation(about);
+        // What the layout claims for the document, of its structure and its archiving, nobody has checked.
         document.getDocumentCatalog().getCOSObject().removeItem(COSName.METADATA);
+        document.getDocumentCatalog().getCOSObject().removeItem(COSName.MARK_INFO);
         document.getDocumentCatalog().setLanguage("en");
         // Otherwise the file's identifier would be made from the clock.
         document.setDocumentId(0L);
@@ -99,7 +112,6 @@ final class PdfPages implements AutoCloseable {
 
     @Override
     public void close() throws IOException {
-        sketches.close();
         document.close();
     }
 

@@ -7,9 +7,7 @@ import com.openhtmltopdf.render.RenderingContext;
 import java.awt.Rectangle;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
-import org.apache.pdfbox.pdmodel.PDResources;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
 import org.apache.pdfbox.pdmodel.interactive.annotation.PDAppearanceStream;
@@ -76,11 +74,8 @@ final class PdfSketch implements SVGImage {
 
     private PDFormXObject form(double dotsPerPoint) throws IOException {
         float points = (float) (height / dotsPerPoint);
-        PDAppearanceStream form = new PDAppearanceStream(sketches.document());
-        form.setBBox(new PDRectangle((float) (width / dotsPerPoint), points));
-        form.setResources(new PDResources());
-        try (PDPageContentStream content = new PDPageContentStream(
-                sketches.document(), form, form.getContentStream().createOutputStream(COSName.FLATE_DECODE))) {
+        PDAppearanceStream form = sketches.emptyForm(new PDRectangle((float) (width / dotsPerPoint), points));
+        try (PDPageContentStream content = sketches.content(form)) {
             content.transform(fit(viewBox(), width / dotsPerPoint, points));
             new SketchPainter(sketches, content).paint(svg, SketchStyle.PLAIN);
         }

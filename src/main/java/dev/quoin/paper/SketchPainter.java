@@ -34,18 +34,25 @@ final class SketchPainter {
         }
     }
 
+    /** What has a name may be shown more than once, and is a form of its own then, which the file holds once. */
     private void paintOne(Element element, SketchStyle style) throws IOException {
+        if (element.hasAttribute("id")) {
+            content.drawForm(sketches.form(element, style));
+        } else if (element.getTagName().equals("use")) {
+            Element shown = sketches.named(element.getAttribute("href").substring(1));
+            content.drawForm(sketches.form(shown, style.of(shown)));
+        } else {
+            paintNow(element, style);
+        }
+    }
+
+    void paintNow(Element element, SketchStyle style) throws IOException {
         content.saveGraphicsState();
         move(element.getAttribute("transform"));
         switch (element.getTagName()) {
             case "g" -> paint(element, style);
             case "path" -> path(SvgPathData.read(element.getAttribute("d")), style);
             case "text" -> text(element, style);
-            case "use" -> {
-                Element shown = sketches.named(element.getAttribute("href").substring(1))
-                        .orElseThrow();
-                paintOne(shown, style.of(shown));
-            }
             default -> throw new IllegalArgumentException("a picture with " + element.getTagName());
         }
         content.restoreGraphicsState();

@@ -1,7 +1,12 @@
 package dev.quoin.store;
 
+import java.io.BufferedOutputStream;
+import java.io.BufferedWriter;
 import java.io.IOException;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
 import java.io.Writer;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
@@ -9,19 +14,21 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 
 /**
- * A single text file (UTF-8) that appears whole by {@link #publish}, or not at all: until then it is written to a hidden
+ * A single file, of text (UTF-8) or of bytes, that appears whole by {@link #publish}, or not at all: until then it is written to a hidden
  * file beside its place.
  */
 public final class NewFile implements AutoCloseable {
     private final Path out;
     private final Path partial;
+    private final OutputStream stream;
     private final Writer writer;
     private boolean published;
 
-    private NewFile(Path out, Path partial, Writer writer) {
+    private NewFile(Path out, Path partial, OutputStream stream) {
         this.out = out;
         this.partial = partial;
-        this.writer = writer;
+        this.stream = stream;
+        this.writer = new BufferedWriter(new OutputStreamWriter(stream, StandardCharsets.UTF_8));
     }
 
     /**
@@ -36,7 +43,7 @@ public final class NewFile implements AutoCloseable {
         Files.createDirectories(target.getParent());
         Path partial = target.resolveSibling("." + target.getFileName() + ".partial-"
                 + ProcessHandle.current().pid());
-        return new NewFile(target, partial, Files.newBufferedWriter(partial));
+        return new NewFile(target, partial, new BufferedOutputStream(Files.newOutputStream(partial)));
     }
 
     /** Whether a file could be written to {@code out}; see {@link #begin}. */
@@ -48,6 +55,11 @@ public final class NewFile implements AutoCloseable {
             throw new FileAlreadyExistsException(
                     out.toString(), null, "it exists already; choose another with --out, or give --replace");
         }
+    }
+
+    /** Takes bytes, where the file is not of text; not to be used beside {@link #writer}. */
+    public OutputStream stream() {
+        return stream;
     }
 
     /** Takes the text. */

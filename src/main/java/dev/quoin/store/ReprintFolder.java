@@ -44,7 +44,12 @@ public final class ReprintFolder {
 
     /** {@code reprints/reprint-001.svg}. */
     public static String name(int number, String extension) {
-        return NAME + String.format(Locale.ROOT, "/reprint-%03d.", number) + extension;
+        return NAME + "/" + stem(number) + "." + extension;
+    }
+
+    /** {@code reprint-001}. */
+    public static String stem(int number) {
+        return String.format(Locale.ROOT, "reprint-%03d", number);
     }
 
     /** {@code reprints/manifest-001.csv}. */

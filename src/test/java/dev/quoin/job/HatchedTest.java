@@ -26,7 +26,16 @@ import org.junit.jupiter.api.io.TempDir;
  */
 class HatchedTest {
     private static final ReprintRequest REQUEST = new ReprintRequest(
-            new TreeSet<>(Set.of(2)), new TreeSet<>(), Optional.empty(), false, Optional.empty(), false, List.of(), "");
+            new TreeSet<>(Set.of(2)),
+            new TreeSet<>(),
+            Optional.empty(),
+            false,
+            Optional.empty(),
+            false,
+            List.of(),
+            List.of(),
+            List.of(),
+            "");
 
     @TempDir
     Path folder;

@@ -1,0 +1,68 @@
+package dev.quoin.job;
+
+import dev.quoin.lettering.FontLibrary;
+import dev.quoin.paper.PlateView;
+import dev.quoin.paper.RunSheetPdf;
+import dev.quoin.paper.RunSheetWriter;
+import dev.quoin.paper.SheetFoot;
+import dev.quoin.paper.SheetHead;
+import dev.quoin.store.RunFolder;
+import dev.quoin.store.Spool;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.Writer;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+
+/** The run sheet while a run is written, as every kind of paper that the job asks for. */
+final class RunSheets implements AutoCloseable {
+    private final RunFolder folder;
+    private final RunSheetWriter html = new RunSheetWriter();
+    private final Spool blocks;
+    private final Optional<RunSheetPdf> pdf;
+
+    /**
+     * Begins the sheet.
+     *
+     * @param run its name
+     * @param pdf whether it is written as PDF too
+     */
+    RunSheets(RunFolder folder, String run, boolean pdf, FontLibrary fonts) throws IOException {
+        this.folder = folder;
+        this.blocks = folder.spool();
+        this.pdf = pdf ? Optional.of(new RunSheetPdf(run, fonts)) : Optional.empty();
+    }
+
+    void plate(PlateView view) throws IOException {
+        html.plate(blocks.writer(), view);
+        if (pdf.isPresent()) {
+            pdf.get().plate(view);
+        }
+    }
+
+    /**
+     * Writes the files.
+     *
+     * @param numbered gives a file's name the number of the section
+     */
+    void write(UnaryOperator<String> numbered, SheetHead head, SheetFoot foot) throws IOException {
+        try (Writer out = folder.createText(numbered.apply("run-sheet.html"))) {
+            html.head(out, head);
+            blocks.copyTo(out);
+            html.foot(out, foot);
+        }
+        if (pdf.isPresent()) {
+            try (OutputStream out = folder.create(numbered.apply("run-sheet.pdf"))) {
+                pdf.get().save(out, head, foot);
+            }
+        }
+    }
+
+    @Override
+    public void close() throws IOException {
+        blocks.close();
+        if (pdf.isPresent()) {
+            pdf.get().close();
+        }
+    }
+}
