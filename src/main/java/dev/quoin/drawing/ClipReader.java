@@ -81,14 +81,15 @@ final class ClipReader {
 
     private Area region(Element clipPath, GraphicsNode node, BridgeContext context) {
         AffineTransform toUser = new AffineTransform();
+        String transform = clipPath.getAttribute("transform");
+        if (!transform.isEmpty()) {
+            toUser.concatenate(SVGUtilities.convertTransform(clipPath, "transform", transform, context));
+        }
+        // The clip path's own transform counts in user units, as browsers have it: the box comes first.
         if (clipPath.getAttribute("clipPathUnits").equals("objectBoundingBox")) {
             Box box = bounds(node, true);
             toUser.translate(box.isEmpty() ? 0 : box.minX(), box.isEmpty() ? 0 : box.minY());
             toUser.scale(box.width(), box.height());
-        }
-        String transform = clipPath.getAttribute("transform");
-        if (!transform.isEmpty()) {
-            toUser.concatenate(SVGUtilities.convertTransform(clipPath, "transform", transform, context));
         }
         Area region = new Area();
         for (Node child = clipPath.getFirstChild(); child != null; child = child.getNextSibling()) {

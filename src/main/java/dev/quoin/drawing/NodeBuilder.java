@@ -183,7 +183,7 @@ final class NodeBuilder extends GVTBuilder {
         if (insideClips == 0) {
             effects.check(element);
         }
-        troubles.checkRadii(element);
+        RoundShapes.settleRadii(element, context);
         GraphicsNode node = nodeBridge.createGraphicsNode(context, element);
         if (node == null) {
             return Optional.empty();

@@ -24,16 +24,6 @@ final class Troubles {
         reporter.error(element, "is no shape that can be marked", remedy);
     }
 
-    /** A radius that stands for both is the same length in both directions, which a percentage of the page is not. */
-    void checkRadii(Element element) {
-        boolean isRound =
-                element.getLocalName().equals("rect") || element.getLocalName().equals("ellipse");
-        boolean one = element.hasAttribute("rx") != element.hasAttribute("ry");
-        if (isRound && one && (element.getAttribute("rx") + element.getAttribute("ry")).contains("%")) {
-            reporter.error(element, "has one radius, in per cent", "write both rx and ry, or write it in units");
-        }
-    }
-
     /** Whether a {@code use} refers to an element of this drawing; an error if not. */
     boolean leadsInside(Element use, BridgeContext context) {
         String href = use.getAttributeNS(SvgHandler.XLINK, "href");

@@ -84,8 +84,12 @@ final class Merged {
 
     /** The artwork of a row; nothing where there are problems. */
     Optional<Artwork> drawn(Template template, String... cells) {
+        return drawn(template, new Problems(), cells);
+    }
+
+    Optional<Artwork> drawn(Template template, Problems found, String... cells) {
         Item item = new Item(1, new Row(0, 2, List.of(cells)), 1);
-        return template.merge(item, ROW, RECIPE, SharedSizes.none(), new Problems());
+        return template.merge(item, ROW, RECIPE, SharedSizes.none(), found);
     }
 
     /** The height of a bundled font's capitals, ems. */
@@ -95,11 +99,14 @@ final class Merged {
     }
 
     Optional<Template> compile(String svg, Problems found) {
+        return SvgDrawing.read("tag.svg", svg.getBytes(StandardCharsets.UTF_8), found)
+                .flatMap(drawing -> compile(drawing, found));
+    }
+
+    Optional<Template> compile(SvgDrawing drawing, Problems found) {
         List<String> variables = headers.stream().map(Variables::name).toList();
         Columns columns = new Columns(headers, variables, dates, serial);
-        return SvgDrawing.read("tag.svg", svg.getBytes(StandardCharsets.UTF_8), found)
-                .flatMap(drawing -> new TemplateCompiler(Set.of("engrave"), FONTS, columns, locale)
-                        .compile("tag.svg", drawing, found));
+        return new TemplateCompiler(Set.of("engrave"), FONTS, columns, locale).compile("tag.svg", drawing, found);
     }
 
     private static FontLibrary fonts() {

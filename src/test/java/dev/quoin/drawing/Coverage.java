@@ -18,38 +18,53 @@ final class Coverage {
     /** Pixels of a picture; three to a millimetre, so that a line of one is three pixels wide. */
     private static final int CELL = 600;
 
-    private static final int COLUMNS = 12;
+    /** Four times as many a side: the smoothing of edges, which no two renderers do alike, weighs less. */
+    static final int FINE_CELL = 2400;
 
     /** Larger pictures come out cut off. */
-    private static final int ON_A_PAGE = 10 * COLUMNS;
+    private static final int WIDEST = 7200;
 
-    private final List<BufferedImage> pages;
+    private final int cell;
+    private final List<BufferedImage> pages = new ArrayList<>();
 
-    private Coverage(List<BufferedImage> pages) {
-        this.pages = pages;
+    private Coverage(int cell) {
+        this.cell = cell;
     }
 
     static Coverage byChromium(List<byte[]> drawings, Path folder) throws IOException, InterruptedException {
-        List<BufferedImage> pages = new ArrayList<>();
-        for (int i = 0; i < drawings.size(); i += ON_A_PAGE) {
-            pages.add(page(drawings.subList(i, Math.min(drawings.size(), i + ON_A_PAGE)), folder));
-        }
-        return new Coverage(pages);
+        return byChromium(drawings, folder, CELL);
     }
 
-    private static BufferedImage page(List<byte[]> drawings, Path folder) throws IOException, InterruptedException {
+    static Coverage byChromium(List<byte[]> drawings, Path folder, int cell) throws IOException, InterruptedException {
+        Coverage coverage = new Coverage(cell);
+        for (int i = 0; i < drawings.size(); i += coverage.onAPage()) {
+            coverage.pages.add(coverage.page(
+                    drawings.subList(i, Math.min(drawings.size(), i + coverage.onAPage())), folder));
+        }
+        return coverage;
+    }
+
+    private int columns() {
+        return WIDEST / cell;
+    }
+
+    private int onAPage() {
+        return (columns() > 3 ? columns() - 2 : columns()) * columns();
+    }
+
+    private BufferedImage page(List<byte[]> drawings, Path folder) throws IOException, InterruptedException {
         StringBuilder page = new StringBuilder(
                 "<!DOCTYPE html><meta charset='utf-8'><style>body { margin: 0 }" + " img { position: absolute; width: "
-                        + CELL + "px; height: " + CELL + "px; filter: brightness(0) }</style>\n");
+                        + cell + "px; height: " + cell + "px; filter: brightness(0) }</style>\n");
         for (int i = 0; i < drawings.size(); i++) {
             Files.write(folder.resolve(i + ".svg"), drawings.get(i));
-            int x = i % COLUMNS * CELL;
-            int y = i / COLUMNS * CELL;
+            int x = i % columns() * cell;
+            int y = i / columns() * cell;
             page.append("<img src='" + i + ".svg' style='left:" + x + "px;top:" + y + "px'>\n");
         }
         Path html = Files.writeString(folder.resolve("page.html"), page);
-        int rows = (drawings.size() + COLUMNS - 1) / COLUMNS;
-        return Chromium.screenshot(html, folder, COLUMNS * CELL, rows * CELL);
+        int rows = (drawings.size() + columns() - 1) / columns();
+        return Chromium.screenshot(html, folder, columns() * cell, rows * cell);
     }
 
     /** Our marks, filled and stroked; texts left out. */
@@ -58,6 +73,11 @@ final class Coverage {
     }
 
     static BufferedImage ours(byte[] svg, ArtFolder art, Problems problems) {
+        return filled(shapes(svg, art, problems));
+    }
+
+    /** What its shapes cover, filled and stroked, in item coordinates, mm. */
+    static List<Area> shapes(byte[] svg, ArtFolder art, Problems problems) {
         List<Drawn> drawn = SvgDrawing.read("t.svg", svg, art, problems)
                 .map(drawing -> drawing.draw(problems))
                 .orElse(List.of());
@@ -68,19 +88,23 @@ final class Coverage {
                 areas.add(shape.strokeOutline());
             }
         }
-        return filled(areas);
+        return areas;
     }
 
     /** A picture of areas in item coordinates, mm. */
     static BufferedImage filled(List<Area> areas) {
-        BufferedImage image = new BufferedImage(CELL, CELL, BufferedImage.TYPE_BYTE_GRAY);
+        return filled(areas, CELL);
+    }
+
+    static BufferedImage filled(List<Area> areas, int cell) {
+        BufferedImage image = new BufferedImage(cell, cell, BufferedImage.TYPE_BYTE_GRAY);
         Graphics2D graphics = image.createGraphics();
         graphics.setColor(Color.WHITE);
-        graphics.fillRect(0, 0, CELL, CELL);
+        graphics.fillRect(0, 0, cell, cell);
         graphics.setColor(Color.BLACK);
         graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         graphics.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
-        Affine toPixels = Affine.scale(CELL / 200.0, -CELL / 200.0).then(Affine.translate(CELL / 2.0, CELL / 2.0));
+        Affine toPixels = Affine.scale(cell / 200.0, -cell / 200.0).then(Affine.translate(cell / 2.0, cell / 2.0));
         for (Area area : areas) {
             graphics.fill(area.transform(toPixels).outline().toShape(area.rule()));
         }
@@ -90,13 +114,14 @@ final class Coverage {
 
     /** Intersection over union of the coverage of a drawing, by its number, and another picture. */
     double overlap(int drawing, BufferedImage ours) {
-        BufferedImage page = pages.get(drawing / ON_A_PAGE);
-        int cell = drawing % ON_A_PAGE;
+        BufferedImage page = pages.get(drawing / onAPage());
+        int left = drawing % onAPage() % columns() * cell;
+        int top = drawing % onAPage() / columns() * cell;
         double both = 0;
         double either = 0;
-        for (int y = 0; y < CELL; y++) {
-            for (int x = 0; x < CELL; x++) {
-                int a = 255 - (page.getRGB(cell % COLUMNS * CELL + x, cell / COLUMNS * CELL + y) & 0xFF);
+        for (int y = 0; y < cell; y++) {
+            for (int x = 0; x < cell; x++) {
+                int a = 255 - (page.getRGB(left + x, top + y) & 0xFF);
                 int b = 255 - ours.getRaster().getSample(x, y, 0);
                 both += Math.min(a, b);
                 either += Math.max(a, b);
