@@ -98,7 +98,9 @@ final class SummaryText {
     }
 
     static String line(Reprint.Written written, Path run, Path workingFolder) {
-        return relative(run.resolve(written.file()), workingFolder)
+        return written.files().stream()
+                        .map(file -> relative(run.resolve(file), workingFolder))
+                        .collect(Collectors.joining(", "))
                 + (written.plates().size() == 1 ? "  plate " : "  plates ")
                 + written.plates().stream().map(String::valueOf).collect(Collectors.joining(", ")) + ", "
                 + (written.items().size() == 1 ? "item " : "items ")

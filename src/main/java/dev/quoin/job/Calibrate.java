@@ -95,9 +95,18 @@ public final class Calibrate {
                         "its time is not used");
                 continue;
             }
+            if (book.plates().get(plate.getKey()).parts().size() > 1) {
+                problems.warning(
+                        Place.of(run.name()),
+                        "plate " + plate.getKey()
+                                + " has several parts, and between them the operator's work is not known",
+                        "its time is not used");
+                continue;
+            }
             ReprintedPlate marks = shelf.take(book.itemsOf(plate.getKey()));
             Machine machine = marks.shop().machine();
-            PlateTime time = new PlateTimer(machine, marks.shop().hatched()).time(marks.recipe(), marks.items(), 0);
+            PlateTime time = new PlateTimer(machine, marks.shop().hatched())
+                    .time(marks.recipe(), marks.parts().get(0).items(), 0);
             plates.add(MeasuredPlate.of(
                     "plate " + plate.getKey() + " of " + run.name(),
                     time.tally(),

@@ -13,7 +13,7 @@ import java.util.Map;
 /** What the plates of a run are held to, from the inputs of each one's section; each is made once. */
 final class Fixtures {
     private final List<RunShop> shops = new ArrayList<>();
-    private final Map<List<String>, Fixture> made = new HashMap<>();
+    private final Map<List<Object>, Fixture> made = new HashMap<>();
 
     Fixtures(Run run) throws IOException {
         for (int section = 1; section <= run.sections(); section++) {
@@ -22,11 +22,15 @@ final class Fixtures {
     }
 
     Fixture of(PlateClaim plate) {
-        List<String> key = List.of(Integer.toString(plate.section()), plate.jig(), plate.lens(), plate.recipe());
+        List<Object> key = List.of(plate.section(), plate.jig(), plate.lens(), plate.recipe(), plate.stand());
         return made.computeIfAbsent(key, none -> {
             try {
                 RunShop shop = shops.get(plate.section() - 1);
-                return new Fixture(shop.recipe(plate.recipe()), shop.lens(plate.lens()), shop.placements(plate.jig()));
+                return new Fixture(
+                        shop.recipe(plate.recipe()),
+                        shop.lens(plate.lens()),
+                        shop.placements(plate.jig(), plate.stand()),
+                        shop.stands());
             } catch (IOException e) {
                 throw new UncheckedIOException(e);
             }

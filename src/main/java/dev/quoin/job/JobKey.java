@@ -96,6 +96,11 @@ public enum JobKey {
             Kind.TEXT,
             "DX,DY,ANGLE",
             "How the jig really lies: mm to the right, mm up, degrees anticlockwise about the field's centre."),
+    JIG_STEPS(
+            "jig-steps",
+            Kind.TEXT,
+            "STOPS",
+            "To where a jig larger than the field can be shifted, in mm from where it is loaded: x=-60,0,60; y=0,80."),
     DATUM(
             "datum",
             Kind.TEXT,

@@ -70,7 +70,16 @@ final class JobLoader {
                 new TemplateShelf(files, settings.folder(), compiler),
                 new JigShelf(files, JigStand.of(settings, shop.get().machine(), problems)),
                 problems);
-        return Optional.of(new LoadedJob(settings, order.get(), items, shop.get(), chooser, files, section, fonts));
+        return Optional.of(new LoadedJob(
+                settings,
+                order.get(),
+                items,
+                shop.get(),
+                chooser,
+                files,
+                section,
+                fonts,
+                new StandsReader(settings, problems).read()));
     }
 
     private Optional<Order> order() throws IOException {

@@ -9,6 +9,7 @@ import dev.quoin.plate.LensChoice;
 import dev.quoin.plate.LotPacking;
 import dev.quoin.plate.OpenSlots;
 import dev.quoin.plate.PackedLots;
+import dev.quoin.plate.PartPlan;
 import dev.quoin.plate.Placement;
 import dev.quoin.plate.Planner;
 import dev.quoin.plate.SlotState;
@@ -65,11 +66,7 @@ final class Layout {
 
     Plan plan(Survey survey) {
         List<GroupSurvey> groups = inOrder(survey.groups());
-        boolean startsTheRun = job.section().platesBefore() == 0;
-        if (!groups.isEmpty()) {
-            fillings.lookUpSlots(
-                    groups.stream().map(group -> group.group().jig()).toList(), startsTheRun);
-        }
+        lookUpSlots(groups);
         Planner planner = new Planner(job.section().platesBefore());
         Map<Group, Map<Placement, SlotState>> slots = new LinkedHashMap<>();
         for (GroupSurvey group : groups) {
@@ -77,15 +74,42 @@ final class Layout {
             slots.put(group.group(), states);
             SlotNotes notes = new SlotNotes(group.group(), states);
             notes.tell(problems);
-            OpenSlots open = filling.open(states, startsTheRun && group == groups.get(0));
+            OpenSlots open = filling.open(states, startsTheRun() && group == groups.get(0));
             if (open.isEmpty()) {
                 notes.tellNoneOpen(problems);
             } else {
                 List<Integer> rows = survey.rowsOfGroup().getOrDefault(group, List.of());
-                planner.add(group.group(), loads(group.group(), rows, open), open);
+                PartPlan parts = parts(group, open);
+                planner.add(group.group(), loads(group.group(), rows, open), open, parts::parts);
             }
         }
         return new Plan(planner.plates(), slots, survey.leftOut(), survey.sharing(), spoilage);
+    }
+
+    /** Tells of slots that the settings name and no jig has. */
+    void checkSlots(Survey survey) {
+        lookUpSlots(inOrder(survey.groups()));
+    }
+
+    private void lookUpSlots(List<GroupSurvey> groups) {
+        if (!groups.isEmpty()) {
+            fillings.lookUpSlots(
+                    groups.stream().map(group -> group.group().jig()).toList(), startsTheRun());
+        }
+    }
+
+    private boolean startsTheRun() {
+        return job.section().platesBefore() == 0;
+    }
+
+    private PartPlan parts(GroupSurvey group, OpenSlots open) {
+        PartPlan parts = new PartPlan(
+                group.stations(),
+                open.later().stream().map(slot -> slot.slot().id()).toList());
+        if (job.settings().text(JobKey.JIG_STEPS).isPresent()) {
+            new StationNotes(group.group(), parts).tell(job.settings().place(JobKey.JIG_STEPS), problems);
+        }
+        return parts;
     }
 
     /** What the job asks to be worked in turn outranks the fewest change-overs. */

@@ -36,16 +36,33 @@ final class PlateShelf {
         RunShop shop = shop(plate.section());
         Lens lens = shop.lens(plate.lens());
         Recipe recipe = shop.recipe(plate.recipe());
-        Map<String, Placement> placements = shop.placements(plate.jig());
-        Map<Integer, List<PlateMark>> marks = marks(plate, rows);
+        List<ReprintedPart> parts = new ArrayList<>();
+        for (RunPart part : plate.parts()) {
+            List<RunItem> own = rows.stream()
+                    .filter(row -> row.parts().contains(part.number()))
+                    .toList();
+            if (!own.isEmpty()) {
+                Map<String, Placement> placements = shop.placements(plate.jig(), part.stand());
+                parts.add(new ReprintedPart(part.stand(), items(own, marks(part, own), placements, recipe, lens)));
+            }
+        }
+        return new ReprintedPlate(
+                shop, recipe, recipe.steps(), shop.blank(plate.blank()), lens, plate.jig(), parts, rows);
+    }
+
+    private static List<LoadedItem> items(
+            List<RunItem> rows,
+            Map<Integer, List<PlateMark>> marks,
+            Map<String, Placement> placements,
+            Recipe recipe,
+            Lens lens) {
         List<LoadedItem> items = new ArrayList<>();
         for (RunItem row : rows) {
             Placement placement = placements.get(row.slot());
             items.add(new LoadedItem(
                     row.number(), placement, byStep(marks.get(row.number()), recipe, placement, lens), List.of()));
         }
-        return new ReprintedPlate(
-                shop, recipe, recipe.steps(), shop.blank(plate.blank()), lens, plate.jig(), items, rows, placements);
+        return items;
     }
 
     private RunShop shop(int section) throws IOException {
@@ -57,10 +74,10 @@ final class PlateShelf {
         return known;
     }
 
-    private Map<Integer, List<PlateMark>> marks(RunPlate plate, List<RunItem> rows) throws IOException {
+    private Map<Integer, List<PlateMark>> marks(RunPart part, List<RunItem> rows) throws IOException {
         Set<Integer> wanted = rows.stream().map(RunItem::number).collect(Collectors.toSet());
         Map<Integer, List<PlateMark>> marks = new HashMap<>();
-        for (String file : plate.files()) {
+        for (String file : part.files()) {
             PlateReader.read(run.open(file), wanted)
                     .forEach((item, found) -> marks.computeIfAbsent(item, made -> new ArrayList<>())
                             .addAll(found));

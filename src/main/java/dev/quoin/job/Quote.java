@@ -74,8 +74,9 @@ public final class Quote {
         }
         boolean skipBadRows = chosen.flag(JobKey.SKIP_BAD_ROWS);
         // Made for what it finds wrong in the settings; each lens has one of its own.
-        new Layout(job.get(), problems);
+        Layout layout = new Layout(job.get(), problems);
         Survey survey = new Surveyor(job.get(), problems, progress).survey();
+        layout.checkSlots(survey);
         return new RowErrors(job.get(), problems).stopTheJob(skipBadRows)
                 ? Optional.empty()
                 : Optional.of(new LensQuotes(job.get(), survey, progress));

@@ -1,6 +1,5 @@
 package dev.quoin.job;
 
-import dev.quoin.plate.LoadedItem;
 import dev.quoin.problem.Place;
 import dev.quoin.problem.Problems;
 import dev.quoin.store.ReprintFolder;
@@ -44,13 +43,23 @@ public final class Reprint {
      * A reprint that was written.
      *
      * @param number from 1
-     * @param file its plate file, from the run folder
+     * @param files its plate files, from the run folder, one a part
      * @param sheet its paper, from the run folder
      * @param plates those that the items were prepared for
      * @param seconds marking and handling, s
      */
     public record Written(
-            int number, String file, String sheet, SortedSet<Integer> plates, List<Integer> items, double seconds) {}
+            int number,
+            List<String> files,
+            String sheet,
+            SortedSet<Integer> plates,
+            List<Integer> items,
+            double seconds) {
+        /** The first of them, whose name the record has. */
+        public String file() {
+            return files.get(0);
+        }
+    }
 
     /**
      * Writes the reprints, and the record.
@@ -88,20 +97,20 @@ public final class Reprint {
         for (ReprintedPlate plate : plates) {
             Written one = writer.write(number++, plate);
             written.add(one);
-            for (int i = 0; i < plate.items().size(); i++) {
-                events.add(event(plate.rows().get(i), plate.items().get(i), one));
+            for (RunItem row : plate.rows()) {
+                events.add(event(row, plate.slotOf(row.number()), one));
             }
         }
         return events;
     }
 
-    private RunEvent event(RunItem row, LoadedItem item, Written written) {
+    private RunEvent event(RunItem row, String slot, Written written) {
         return new RunEvent(
                 clock.instant().truncatedTo(ChronoUnit.SECONDS),
                 RunEvent.Kind.REPRINTED,
                 row.plate(),
                 row.number(),
-                item.placement().slot().id(),
+                slot,
                 OptionalDouble.empty(),
                 request.reason(),
                 written.file());

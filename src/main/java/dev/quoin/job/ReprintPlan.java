@@ -3,7 +3,6 @@ package dev.quoin.job;
 import dev.quoin.geometry.Decimals;
 import dev.quoin.plate.LoadedItem;
 import dev.quoin.plate.Placement;
-import dev.quoin.plate.SlotCheck;
 import dev.quoin.problem.Place;
 import dev.quoin.problem.Problems;
 import dev.quoin.problem.Suggestion;
@@ -13,7 +12,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
@@ -71,8 +69,9 @@ final class ReprintPlan {
     }
 
     /** Lines that fill were laid in the field: in a slot that is turned otherwise, they turn with the item. */
-    private void tellTurned(ReprintedPlate plate, Placement target) {
-        double turned = target.rotation() - plate.items().get(0).placement().rotation();
+    private void tellTurned(ReprintedPlate plate, LoadedItem before, LoadedItem now) {
+        Placement target = now.placement();
+        double turned = target.rotation() - before.placement().rotation();
         if (plate.shop().hatched() && Math.abs(turned) > LEAST_TURN) {
             problems.warning(
                     Place.of(plate.jig()),
@@ -83,42 +82,48 @@ final class ReprintPlan {
     }
 
     /** The plate with its one item in the slot that the user asks for. */
-    private ReprintedPlate moved(ReprintedPlate plate) {
+    private ReprintedPlate moved(ReprintedPlate plate) throws IOException {
         String slot = request.slot().orElseThrow();
-        Optional<Placement> target = Optional.ofNullable(plate.placements().get(slot));
-        if (target.isEmpty()) {
+        Reseating reseating = new Reseating(plate);
+        if (!reseating.home().containsKey(slot)) {
             problems.error(
                     Place.of(plate.jig()),
                     "the jig has no slot '" + slot + "'",
-                    Suggestion.remedy(slot, plate.placements().keySet()));
+                    Suggestion.remedy(slot, reseating.home().keySet()));
             return plate;
         }
-        LoadedItem item = plate.items().get(0).movedTo(target.get());
-        if (!SlotCheck.holds(target.get(), item, plate.recipe(), plate.lens())) {
+        if (plate.rows().get(0).slot().equals(slot)) {
+            return plate;
+        }
+        Reseating.Piece piece = Reseating.pieces(plate).get(0);
+        if (!reseating.holds(piece, slot)) {
             problems.error(
                     Place.of(plate.jig()),
                     "the slot '" + slot + "' cannot take the item: it is not usable, too small or out of reach",
                     "choose another slot");
+            return plate;
         }
-        tellTurned(plate, target.get());
-        return plate.holding(List.of(item), plate.rows());
+        List<ReprintedPart> parts = reseating.parts(Map.of(slot, piece));
+        tellTurned(plate, piece.sides().get(0), parts.get(0).items().get(0));
+        return plate.holding(parts, plate.rows());
     }
 
     /** Items of one group together, whatever plates they come from. */
     private List<ReprintedPlate> packed(List<ReprintedPlate> plates) throws IOException {
-        Map<List<String>, List<Seating.Piece>> groups = new LinkedHashMap<>();
+        Map<List<String>, List<Reseating.Piece>> groups = new LinkedHashMap<>();
         Map<List<String>, ReprintedPlate> samples = new LinkedHashMap<>();
         for (ReprintedPlate plate : plates) {
-            for (int i = 0; i < plate.items().size(); i++) {
-                List<String> key = keys.of(plate.rows().get(i));
+            for (Reseating.Piece piece : Reseating.pieces(plate)) {
+                List<String> key = keys.of(piece.row());
                 samples.putIfAbsent(key, plate);
-                groups.computeIfAbsent(key, made -> new ArrayList<>())
-                        .add(new Seating.Piece(
-                                plate.items().get(i), plate.rows().get(i)));
+                groups.computeIfAbsent(key, made -> new ArrayList<>()).add(piece);
             }
         }
         List<ReprintedPlate> fresh = new ArrayList<>();
-        groups.forEach((key, pieces) -> fresh.addAll(new Seating(samples.get(key), pieces).plates()));
+        for (Map.Entry<List<String>, List<Reseating.Piece>> group : groups.entrySet()) {
+            ReprintedPlate sample = samples.get(group.getKey());
+            fresh.addAll(new Seating(sample, new Reseating(sample), group.getValue()).plates());
+        }
         return fresh;
     }
 }

@@ -1,6 +1,7 @@
 package dev.quoin.job;
 
 import dev.quoin.paper.GroupView;
+import dev.quoin.paper.PartView;
 import dev.quoin.paper.PlateView;
 import dev.quoin.paper.ReprintView;
 import dev.quoin.paper.ScanCode;
@@ -10,8 +11,11 @@ import dev.quoin.plate.FieldPose;
 import dev.quoin.plate.LoadedItem;
 import dev.quoin.plate.Placement;
 import dev.quoin.plate.PlateTime;
+import dev.quoin.plate.Stand;
+import dev.quoin.plate.StepTime;
 import dev.quoin.shop.Blank;
 import dev.quoin.store.ReprintFolder;
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -21,27 +25,32 @@ import java.util.stream.Collectors;
 
 /** Lays a reprint before its paper. */
 record ReprintViews(String run, String reason) {
-    ReprintView view(ReprintedPlate plate, int number, PlateTime time) {
+    ReprintView view(ReprintedPlate plate, int number, List<PlateTime> times) throws IOException {
+        double marking =
+                times.stream().mapToDouble(time -> time.tally().seconds()).sum();
+        double handling = times.stream().mapToDouble(PlateTime::handling).sum();
+        List<PartView> parts = parts(plate, number, times);
         Blank blank = plate.blank().orElse(SheetViews.UNNAMED);
         PlateView view = new PlateView(
                 plate.plates().first(),
-                List.of(ReprintFolder.name(number, "svg")),
+                parts.stream().flatMap(part -> part.files().stream()).toList(),
                 group(plate, blank),
                 List.of(),
                 plate.items().size(),
-                time.tally().seconds(),
-                time.handling(),
-                time.total(),
+                marking,
+                handling,
+                marking + handling,
                 0,
-                time.steps().stream().map(SheetViews::step).toList(),
+                StepTime.sums(times.stream().map(PlateTime::steps).toList()).stream()
+                        .map(SheetViews::step)
+                        .toList(),
                 slots(plate),
-                ScanCode.of(run + "/" + ReprintFolder.stem(number)));
+                ScanCode.of(run + "/" + ReprintFolder.stem(number)),
+                plate.parts().stream().allMatch(part -> part.stand().equals(Stand.LOADED)) ? List.of() : parts);
         return new ReprintView(
                 run,
                 number,
-                plate.items().stream()
-                        .map(item -> Integer.toString(item.item()))
-                        .collect(Collectors.joining(",")),
+                plate.items().stream().map(String::valueOf).collect(Collectors.joining(",")),
                 plate.plates().stream().map(String::valueOf).collect(Collectors.joining(", ")),
                 reason,
                 notes(plate),
@@ -76,25 +85,38 @@ record ReprintViews(String run, String reason) {
                 List.of());
     }
 
-    private static List<SlotView> slots(ReprintedPlate plate) {
-        Map<String, Integer> filled = new HashMap<>();
-        for (int i = 0; i < plate.items().size(); i++) {
-            filled.put(plate.items().get(i).placement().slot().id(), i);
+    private static List<PartView> parts(ReprintedPlate plate, int number, List<PlateTime> times) {
+        List<PartView> parts = new ArrayList<>();
+        Stand before = Stand.LOADED;
+        for (ReprintedPart part : plate.parts()) {
+            int index = parts.size();
+            parts.add(PartViews.view(
+                    index + 1,
+                    part.stand(),
+                    List.of(ReprintFolder.plateFile(number, index + 1, "svg")),
+                    before,
+                    part.items().stream().map(LoadedItem::item).toList(),
+                    times.get(index).total()));
+            before = part.stand();
         }
+        return parts;
+    }
+
+    private static List<SlotView> slots(ReprintedPlate plate) throws IOException {
+        Map<String, RunItem> filled = new HashMap<>();
+        plate.rows().forEach(row -> filled.put(plate.slotOf(row.number()), row));
         List<SlotView> slots = new ArrayList<>();
         for (Placement placement : plate.placements().values()) {
-            Optional<Integer> index =
+            Optional<RunItem> row =
                     Optional.ofNullable(filled.get(placement.slot().id()));
-            Optional<LoadedItem> item = index.map(plate.items()::get);
-            Optional<RunItem> row = index.map(plate.rows()::get);
             Placement seen = FieldPose.seen(placement, plate.shop().machine());
             slots.add(new SlotView(
                     placement.slot().id(),
                     seen.centre(),
                     seen.rotation(),
                     placement.slot().pocket(),
-                    item.isPresent() ? SlotState.FILLED : state(placement),
-                    item.map(LoadedItem::item).orElse(0),
+                    row.isPresent() ? SlotState.FILLED : state(placement),
+                    row.map(RunItem::number).orElse(0),
                     row.map(RunItem::line).orElse(0),
                     row.map(RunItem::values).orElse(List.of())));
         }

@@ -6,7 +6,6 @@ import dev.quoin.paper.PaperKind;
 import dev.quoin.paper.ReprintSheet;
 import dev.quoin.paper.ReprintView;
 import dev.quoin.plate.Handling;
-import dev.quoin.plate.LoadedItem;
 import dev.quoin.plate.PlateTime;
 import dev.quoin.plate.PlateTimer;
 import dev.quoin.problem.Problems;
@@ -16,40 +15,45 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
-/** Writes a reprint: its plate file, its table, its sheet. */
+/** Writes a reprint: its plate files, its table, its sheet. */
 record ReprintWriter(String run, ReprintRequest request, ReprintFolder folder) {
     /** The ending of a sheet's name, which tells it from a plate of the same kind. */
     private static final String SHEET_PDF = "sheet.pdf";
 
     Reprint.Written write(int number, ReprintedPlate plate) throws IOException {
-        Machine machine = plate.shop().machine();
-        PlateTime time = new PlateTimer(machine, plate.shop().hatched())
-                .time(
-                        plate.repeated(),
-                        plate.items(),
-                        new Handling(machine).loading(plate.items().size()));
+        List<PlateTime> times = times(plate);
+        List<String> files = new ArrayList<>();
         Map<String, byte[]> contents = new LinkedHashMap<>();
-        for (PlateKind kind : plateKinds(plate)) {
-            contents.put(kind.word(), plate(plate, kind));
+        for (int part = 1; part <= plate.parts().size(); part++) {
+            files.add(ReprintFolder.plateFile(number, part, PlateKind.SVG.word()));
+            for (PlateKind kind : plateKinds(plate)) {
+                contents.put(
+                        ReprintFolder.plateFile(number, part, kind.word()),
+                        plate(plate, plate.parts().get(part - 1), kind));
+            }
         }
-        contents.put("csv", table(plate, time));
-        ReprintView view = new ReprintViews(run, request.reason()).view(plate, number, time);
-        contents.put("html", sheet(view));
+        contents.put(ReprintFolder.name(number, "csv"), table(plate, times));
+        ReprintView view = new ReprintViews(run, request.reason()).view(plate, number, times);
+        contents.put(ReprintFolder.name(number, "html"), sheet(view));
         if (paperKinds(plate).contains(PaperKind.PDF)) {
-            contents.put(SHEET_PDF, pdfSheet(view, plate.shop().fonts()));
+            contents.put(
+                    ReprintFolder.name(number, SHEET_PDF),
+                    pdfSheet(view, plate.shop().fonts()));
         }
         folder.write(number, contents);
         return new Reprint.Written(
                 number,
-                ReprintFolder.name(number, "svg"),
+                files,
                 ReprintFolder.name(number, "html"),
                 plate.plates(),
-                plate.items().stream().map(LoadedItem::item).toList(),
-                time.total());
+                plate.items(),
+                times.stream().mapToDouble(PlateTime::total).sum());
     }
 
     private Set<PlateKind> plateKinds(ReprintedPlate plate) {
@@ -64,15 +68,31 @@ record ReprintWriter(String run, ReprintRequest request, ReprintFolder folder) {
                 : Kinds.papers(request.sheets(), Reprint.SHEET, new Problems());
     }
 
-    private static byte[] plate(ReprintedPlate plate, PlateKind kind) throws IOException {
+    /** What each part takes. */
+    private static List<PlateTime> times(ReprintedPlate plate) {
+        Machine machine = plate.shop().machine();
+        Handling handling = new Handling(machine);
+        PlateTimer timer = new PlateTimer(machine, plate.shop().hatched());
+        List<PlateTime> times = new ArrayList<>();
+        for (int i = 0; i < plate.parts().size(); i++) {
+            ReprintedPart part = plate.parts().get(i);
+            double before = i == 0
+                    ? handling.loading(plate.rows().size())
+                    : handling.between(plate.parts().get(i - 1).stand(), part.stand());
+            times.add(timer.time(plate.repeated(), part.items(), before));
+        }
+        return times;
+    }
+
+    private static byte[] plate(ReprintedPlate plate, ReprintedPart part, PlateKind kind) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        kind.inField(plate.lens().field(), plate.shop().hatched()).write(out, plate.steps(), plate.items());
+        kind.inField(plate.lens().field(), plate.shop().hatched()).write(out, plate.steps(), part.items());
         return out.toByteArray();
     }
 
-    private static byte[] table(ReprintedPlate plate, PlateTime time) throws IOException {
+    private static byte[] table(ReprintedPlate plate, List<PlateTime> times) throws IOException {
         StringBuilder table = new StringBuilder();
-        ReprintCsv.write(table, plate, time);
+        ReprintCsv.write(table, plate, times);
         return table.toString().getBytes(StandardCharsets.UTF_8);
     }
 

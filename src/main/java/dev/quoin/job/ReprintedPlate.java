@@ -2,10 +2,12 @@ package dev.quoin.job;
 
 import dev.quoin.plate.LoadedItem;
 import dev.quoin.plate.Placement;
+import dev.quoin.plate.Stand;
 import dev.quoin.shop.Blank;
 import dev.quoin.shop.Lens;
 import dev.quoin.shop.Recipe;
 import dev.quoin.shop.Step;
+import java.io.IOException;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -18,9 +20,8 @@ import java.util.TreeSet;
  * @param shop of the run's section
  * @param recipe of the items, all its steps
  * @param steps those that are marked again
- * @param items with their marks, each at its place in the field
- * @param rows what {@code items.csv} says of them, in the same order
- * @param placements every slot of the jig as it lies in the field, by its id
+ * @param parts in working order; at least one
+ * @param rows what {@code items.csv} says of the items, in the order of loading
  */
 record ReprintedPlate(
         RunShop shop,
@@ -29,17 +30,16 @@ record ReprintedPlate(
         Optional<Blank> blank,
         Lens lens,
         String jig,
-        List<LoadedItem> items,
-        List<RunItem> rows,
-        Map<String, Placement> placements) {
+        List<ReprintedPart> parts,
+        List<RunItem> rows) {
     /** The same with other items. */
-    ReprintedPlate holding(List<LoadedItem> newItems, List<RunItem> newRows) {
-        return new ReprintedPlate(shop, recipe, steps, blank, lens, jig, newItems, newRows, placements);
+    ReprintedPlate holding(List<ReprintedPart> newParts, List<RunItem> newRows) {
+        return new ReprintedPlate(shop, recipe, steps, blank, lens, jig, newParts, newRows);
     }
 
     /** The same with some steps only. */
     ReprintedPlate only(List<Step> newSteps) {
-        return new ReprintedPlate(shop, recipe, newSteps, blank, lens, jig, items, rows, placements);
+        return new ReprintedPlate(shop, recipe, newSteps, blank, lens, jig, parts, rows);
     }
 
     /** The recipe as far as it is marked again. */
@@ -56,5 +56,27 @@ record ReprintedPlate(
         SortedSet<Integer> plates = new TreeSet<>();
         rows.forEach(row -> plates.add(row.plate()));
         return plates;
+    }
+
+    /** The numbers of its items, in the order of loading. */
+    List<Integer> items() {
+        return rows.stream().map(RunItem::number).toList();
+    }
+
+    /** The slot in which an item is marked again. */
+    String slotOf(int item) {
+        return parts.stream()
+                .flatMap(part -> part.items().stream())
+                .filter(one -> one.item() == item)
+                .map(LoadedItem::placement)
+                .findFirst()
+                .orElseThrow()
+                .slot()
+                .id();
+    }
+
+    /** Every slot of the jig as it lies in the field when it is loaded, by its id. */
+    Map<String, Placement> placements() throws IOException {
+        return shop.placements(jig, Stand.LOADED);
     }
 }

@@ -1,11 +1,13 @@
 package dev.quoin.job;
 
+import dev.quoin.plate.Stand;
 import dev.quoin.store.Run;
 import dev.quoin.table.Table;
 import dev.quoin.table.TableRow;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
@@ -24,7 +26,7 @@ record RunBook(SortedMap<Integer, RunItem> items, SortedMap<Integer, RunPlate> p
             Table table = run.table(Run.numbered("items.csv", section));
             for (TableRow row : table.rows()) {
                 RunItem item = RunItem.of(table, row, section);
-                items.put(item.number(), item);
+                items.merge(item.number(), item, RunItem::and);
             }
             lines.clear();
             for (TableRow row : run.table(Run.numbered("plates.csv", section)).rows()) {
@@ -32,7 +34,9 @@ record RunBook(SortedMap<Integer, RunItem> items, SortedMap<Integer, RunPlate> p
                         .add(row.cells());
             }
             int of = section;
-            lines.forEach((plate, rows) -> plates.put(plate, RunPlate.of(rows, of)));
+            Map<Integer, Map<Integer, Stand>> stands = PartsCsv.stands(run, section);
+            lines.forEach((plate, rows) ->
+                    plates.put(plate, RunPlate.of(rows, of, stands.getOrDefault(plate, Map.of()))));
         }
         return new RunBook(items, plates);
     }

@@ -1,51 +1,47 @@
 package dev.quoin.job;
 
+import dev.quoin.plate.Stand;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
 
 /**
- * A plate as {@code plates.csv} of a run has it.
+ * A plate as the tables of a run have it.
  *
  * @param section of the run that has it, from 1
- * @param files in working order
+ * @param parts in working order
  * @param blank empty where none is named
- * @param marking the beam's work on all its files, s
- * @param handling s
  */
-record RunPlate(
-        int number,
-        int section,
-        List<String> files,
-        String jig,
-        String lens,
-        String recipe,
-        String blank,
-        int items,
-        double marking,
-        double handling) {
-    /** What its lines say. */
-    static RunPlate of(List<List<String>> lines, int section) {
+record RunPlate(int number, int section, List<RunPart> parts, String jig, String lens, String recipe, String blank) {
+    /**
+     * What its lines of {@code plates.csv} say.
+     *
+     * @param stands how the jig stands in each part, by its number; as it was loaded where none is given
+     */
+    static RunPlate of(List<List<String>> lines, int section, Map<Integer, Stand> stands) {
+        SortedMap<Integer, List<List<String>>> byPart = new TreeMap<>();
+        lines.forEach(
+                line -> byPart.computeIfAbsent(Integer.valueOf(PlatesCsv.cell(line, "part")), part -> new ArrayList<>())
+                        .add(line));
+        List<RunPart> parts = new ArrayList<>();
+        byPart.forEach((part, own) -> parts.add(RunPart.of(part, stands.getOrDefault(part, Stand.LOADED), own)));
         List<String> first = lines.get(0);
         return new RunPlate(
                 Integer.parseInt(PlatesCsv.cell(first, "plate")),
                 section,
-                lines.stream().map(line -> PlatesCsv.cell(line, "file")).toList(),
+                List.copyOf(parts),
                 PlatesCsv.cell(first, "jig"),
                 PlatesCsv.cell(first, "lens"),
                 PlatesCsv.cell(first, "recipe"),
-                PlatesCsv.cell(first, "blank"),
-                Integer.parseInt(PlatesCsv.cell(first, "items")),
-                sum(lines, "marking_s"),
-                sum(lines, "handling_s"));
+                PlatesCsv.cell(first, "blank"));
     }
 
     /** Marking and handling, s. */
     double seconds() {
-        return marking + handling;
-    }
-
-    private static double sum(List<List<String>> lines, String column) {
-        return lines.stream()
-                .mapToDouble(line -> Double.parseDouble(PlatesCsv.cell(line, column)))
+        return parts.stream()
+                .mapToDouble(part -> part.marking() + part.handling())
                 .sum();
     }
 }

@@ -3,6 +3,8 @@ package dev.quoin.job;
 import dev.quoin.lettering.FontLibrary;
 import dev.quoin.plate.FieldPose;
 import dev.quoin.plate.Placement;
+import dev.quoin.plate.Stand;
+import dev.quoin.plate.Stands;
 import dev.quoin.problem.Problems;
 import dev.quoin.shop.Blank;
 import dev.quoin.shop.Jig;
@@ -98,12 +100,15 @@ final class RunShop {
         return shop.material(blank);
     }
 
-    /** The slots of a jig as they lie in the field, by their ids, in the jig's order. */
-    Map<String, Placement> placements(String jigName) throws IOException {
-        Jig jig = jig(jigName);
+    /** In which ways its jigs can stand. */
+    Stands stands() {
+        return new StandsReader(settings, new Problems()).read();
+    }
+
+    /** The slots of a jig as they lie in the field while it stands so, by their ids, in the jig's order. */
+    Map<String, Placement> placements(String jigName, Stand stand) throws IOException {
         Map<String, Placement> placements = new LinkedHashMap<>();
-        FieldPose.of(jig, shop.machine())
-                .place(jig)
+        FieldPose.place(jig(jigName), stand, shop.machine())
                 .forEach(one -> placements.put(one.slot().id(), one));
         return placements;
     }

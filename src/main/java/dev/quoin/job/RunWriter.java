@@ -2,12 +2,14 @@ package dev.quoin.job;
 
 import dev.quoin.paper.PlateView;
 import dev.quoin.paper.SheetFoot;
+import dev.quoin.plate.FieldPose;
 import dev.quoin.plate.LoadedItem;
 import dev.quoin.plate.Plate;
 import dev.quoin.plate.WorkedPart;
 import dev.quoin.plate.WorkedPlate;
 import dev.quoin.problem.Place;
 import dev.quoin.problem.Problems;
+import dev.quoin.shop.Jig;
 import dev.quoin.store.Run;
 import dev.quoin.store.RunFolder;
 import java.io.IOException;
@@ -61,8 +63,9 @@ final class RunWriter {
                 WorkedPlate worked = worker.work(plate);
                 missed.take(plate.group().recipe(), worked.steps());
                 itemTimes.take(worked);
-                totals.take(worked, write(worked, plates));
-                PlateView view = views.plate(worked, totals.last());
+                List<List<String>> names = write(worked, plates);
+                totals.take(worked, withFirstPiece(worked, names));
+                PlateView view = views.plate(worked, names, totals.last());
                 packing.take(view);
                 sheets.plate(view);
             }
@@ -75,20 +78,30 @@ final class RunWriter {
         return totals.summary(job.settings().name(), Path.of(""), plan.leftOut().size());
     }
 
-    /** Writes the files of a plate; their names as the sheet has them, those of the first piece before all others. */
-    private List<String> write(WorkedPlate worked, PlatesCsv plates) throws IOException {
+    /** Writes the files of each part of a plate; their names. */
+    private List<List<String>> write(WorkedPlate worked, PlatesCsv plates) throws IOException {
         Plate plate = worked.plate();
-        List<String> firstPiece = new ArrayList<>();
-        List<String> names = new ArrayList<>();
+        List<List<String>> names = new ArrayList<>();
         for (WorkedPart part : worked.parts()) {
-            List<String> own = files.write(plate, part);
-            files.picture(plate, part, plan.slots().get(plate.group()).keySet());
-            plates.take(plate, part.part(), own, part.time());
-            names.addAll(own);
-            writeFirstPiece(plate, part).ifPresent(firstPiece::add);
+            names.add(files.write(plate, part));
+            Jig jig = plate.group().jig();
+            files.picture(
+                    plate,
+                    part,
+                    FieldPose.place(jig, part.part().stand(), job.shop().machine()));
+            plates.take(plate, part.part(), names.get(names.size() - 1), part.time());
         }
-        firstPiece.addAll(names);
-        return firstPiece;
+        return names;
+    }
+
+    /** The files of a plate as the sheet names them, those of its first piece before all others. */
+    private List<String> withFirstPiece(WorkedPlate worked, List<List<String>> names) throws IOException {
+        List<String> all = new ArrayList<>();
+        for (WorkedPart part : worked.parts()) {
+            writeFirstPiece(worked.plate(), part).ifPresent(all::add);
+        }
+        names.forEach(all::addAll);
+        return all;
     }
 
     /** Of the run's first plate, if asked for. */
@@ -118,6 +131,11 @@ final class RunWriter {
     private void writeTables(PlatesCsv plates) throws IOException {
         try (Writer out = folder.createText(numbered("plates.csv"))) {
             plates.write(out);
+        }
+        if (PartsCsv.isNeeded(plan.plates())) {
+            try (Writer out = folder.createText(numbered(PartsCsv.FILE))) {
+                PartsCsv.write(out, plan.plates());
+            }
         }
         try (Writer out = folder.createText(numbered("items.csv"))) {
             new ItemsCsv(job, merge).write(out, itemTimes);

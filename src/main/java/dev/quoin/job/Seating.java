@@ -1,11 +1,11 @@
 package dev.quoin.job;
 
-import dev.quoin.plate.LoadedItem;
-import dev.quoin.plate.Placement;
-import dev.quoin.plate.SlotCheck;
+import dev.quoin.job.Reseating.Piece;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * Seats pieces of one group on as few fresh plates as possible. Which slots hold a piece is a matter of its ink, so this is
@@ -16,33 +16,29 @@ final class Seating {
     private static final int NONE = -1;
 
     private final ReprintedPlate sample;
+    private final Reseating reseating;
     private final List<Piece> pieces;
-    private final List<Placement> slots;
+    private final List<String> slots;
     private final boolean[][] holds;
-
-    /** An item with its row. */
-    record Piece(LoadedItem item, RunItem row) {}
 
     /**
      * Takes the pieces.
      *
      * @param sample a plate of the group, for what they have in common
      */
-    Seating(ReprintedPlate sample, List<Piece> pieces) {
+    Seating(ReprintedPlate sample, Reseating reseating, List<Piece> pieces) {
         this.sample = sample;
+        this.reseating = reseating;
         this.pieces = pieces;
-        this.slots = sample.placements().values().stream()
+        this.slots = reseating.home().values().stream()
                 .filter(placement -> placement.slot().usable()
                         && !sample.shop().isSkipped(placement.slot().id()))
+                .map(placement -> placement.slot().id())
                 .toList();
         this.holds = new boolean[pieces.size()][slots.size()];
         for (int piece = 0; piece < pieces.size(); piece++) {
-            LoadedItem item = pieces.get(piece).item();
             for (int slot = 0; slot < slots.size(); slot++) {
-                Placement there = slots.get(slot);
-                // Where it lay before it was proven to fit.
-                holds[piece][slot] =
-                        there.equals(item.placement()) || SlotCheck.holds(there, item, sample.recipe(), sample.lens());
+                holds[piece][slot] = reseating.holds(pieces.get(piece), slots.get(slot));
             }
         }
     }
@@ -91,17 +87,16 @@ final class Seating {
     private List<ReprintedPlate> plates(int[] pieceAt, int count) {
         List<ReprintedPlate> plates = new ArrayList<>();
         for (int plate = 0; plate < count; plate++) {
-            List<LoadedItem> items = new ArrayList<>();
-            List<RunItem> rows = new ArrayList<>();
+            Map<String, Piece> bySlot = new LinkedHashMap<>();
             for (int slot = 0; slot < slots.size(); slot++) {
                 int piece = pieceAt[plate * slots.size() + slot];
                 if (piece != NONE) {
-                    items.add(pieces.get(piece).item().movedTo(slots.get(slot)));
-                    rows.add(pieces.get(piece).row());
+                    bySlot.put(slots.get(slot), pieces.get(piece));
                 }
             }
-            if (!items.isEmpty()) {
-                plates.add(sample.holding(items, rows));
+            if (!bySlot.isEmpty()) {
+                List<RunItem> rows = bySlot.values().stream().map(Piece::row).toList();
+                plates.add(sample.holding(reseating.parts(bySlot), rows));
             }
         }
         return plates;

@@ -68,7 +68,7 @@ final class SheetViews {
                 totals.lines());
     }
 
-    PlateView plate(WorkedPlate worked, RunTotals.LastPlate line) {
+    PlateView plate(WorkedPlate worked, List<List<String>> files, RunTotals.LastPlate line) {
         Plate plate = worked.plate();
         return new PlateView(
                 plate.number(),
@@ -85,7 +85,8 @@ final class SheetViews {
                 ScanCode.of(job.settings().name() + "/"
                         + FileNames.plate(
                                 plate.number(),
-                                job.section().platesBefore() + plan.plates().size())));
+                                job.section().platesBefore() + plan.plates().size())),
+                PartsCsv.isNeeded(List.of(plate)) ? PartViews.of(worked, files) : List.of());
     }
 
     static StepView step(StepTime time) {

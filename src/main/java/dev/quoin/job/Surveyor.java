@@ -5,7 +5,6 @@ import dev.quoin.art.SharedSizes;
 import dev.quoin.order.DoubtfulRows;
 import dev.quoin.order.Item;
 import dev.quoin.order.Row;
-import dev.quoin.plate.FieldPose;
 import dev.quoin.plate.Group;
 import dev.quoin.plate.GroupSurvey;
 import dev.quoin.problem.Problem;
@@ -101,14 +100,13 @@ final class Surveyor {
     private void place(Row row, Choice choice, Artwork artwork, Problems own) {
         GroupSurvey group = groups.computeIfAbsent(
                 choice.group(),
-                made -> new GroupSurvey(
-                        made, FieldPose.of(made.jig(), job.shop().machine())));
+                made -> new GroupSurvey(made, job.stands(), job.shop().machine()));
         codes.take(
                 artwork,
                 group,
                 job.order().place(row),
                 job.items().ofRow(row).get(0).number());
-        if (!group.add(artwork)) {
+        if (group.add(List.of(artwork)).isPresent()) {
             own.error(
                     job.order().place(row),
                     "its ink stands out of every usable pocket of the jig "

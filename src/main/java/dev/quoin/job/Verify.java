@@ -95,7 +95,7 @@ public final class Verify {
         }
         return Optional.of(new Proof(
                 listed.count(),
-                claims.get().items().size(),
+                claims.get().byNumber().size(),
                 claims.get().filesByPlate().size(),
                 marks,
                 codes,

@@ -16,6 +16,7 @@ import java.util.Optional;
  * @param setupSeconds setting up before this plate, s, not part of the total; 0 where nothing changes
  * @param slots every slot of the jig, in the order of loading
  * @param code for a scanner: the run's name and the plate's
+ * @param parts in working order; empty for a plate of one part that is marked as it was loaded
  */
 public record PlateView(
         int number,
@@ -29,11 +30,13 @@ public record PlateView(
         double setupSeconds,
         List<StepView> steps,
         List<SlotView> slots,
-        Optional<ScanCode> code) {
+        Optional<ScanCode> code,
+        List<PartView> parts) {
     public PlateView {
         files = List.copyOf(files);
         changes = List.copyOf(changes);
         steps = List.copyOf(steps);
         slots = List.copyOf(slots);
+        parts = List.copyOf(parts);
     }
 }

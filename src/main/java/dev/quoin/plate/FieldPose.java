@@ -14,8 +14,20 @@ import java.util.List;
 public record FieldPose(Affine jigToField) {
     /** The jig's centre on the field's centre, but for its shift; the field as it lies against the machine's body. */
     public static FieldPose of(Jig jig, Machine machine) {
-        Affine toCentre = Affine.translate(-jig.centre().x(), -jig.centre().y());
+        return of(jig, Stand.LOADED, machine);
+    }
+
+    /** The same of a jig that is shifted, along its own directions as it really lies: what guides it turns it so. */
+    private static FieldPose of(Jig jig, Stand stand, Machine machine) {
+        Affine toCentre = Affine.translate(
+                stand.dx() - jig.centre().x(), stand.dy() - jig.centre().y());
         return new FieldPose(toCentre.then(jig.shift().move()).then(bodyToField(machine)));
+    }
+
+    /** The slots of a jig as they lie in the field while it stands so, in the jig's order. */
+    public static List<Placement> place(Jig jig, Stand stand, Machine machine) {
+        Jig standing = stand.flip().map(axis -> TurnedJig.of(jig, axis)).orElse(jig);
+        return of(standing, stand, machine).place(standing);
     }
 
     /** The move from the directions of the machine's body, in which jigs are drawn, to those of its field. */

@@ -3,57 +3,55 @@ package dev.quoin.plate;
 import dev.quoin.art.Artwork;
 import dev.quoin.geometry.Path;
 import dev.quoin.shop.Lens;
+import dev.quoin.shop.Machine;
 import dev.quoin.shop.Step;
-import java.util.Collections;
-import java.util.IdentityHashMap;
+import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 
 /**
- * Gathers over all items of a group which of the jig's slots can hold every one of them. Items come and go; only the
- * extent of their ink is kept.
+ * Gathers over all items of a group which of the jig's slots can hold every one of them, on each side that is marked, and
+ * from which stands of the jig each is reached. Items come and go; only the extent of their ink is kept.
  */
 public final class GroupSurvey {
-    private static final int MOST_REMEMBERED = 1_000;
-
     private final Group group;
     private final List<Placement> placements;
-    private final InkExtent extent;
+    private final List<Face> faces;
     private final FinestDetail details;
-    private final Map<Path, PocketFit> pockets;
-    private final Map<Path, Set<Path>> known;
-    private final Map<Path, Boolean> holdsAll;
     private int items;
 
-    public GroupSurvey(Group group, FieldPose pose) {
-        this.group = group;
-        this.placements = pose.place(group.jig());
-        this.extent = new InkExtent(placements);
-        this.pockets = new LinkedHashMap<>();
-        this.known = new LinkedHashMap<>();
-        this.holdsAll = new LinkedHashMap<>();
-        this.details = new FinestDetail(group.recipe());
-        for (Placement placement : placements) {
-            Path pocket = placement.slot().pocket();
-            if (placement.slot().usable() && !pockets.containsKey(pocket)) {
-                pockets.put(pocket, new PocketFit(pocket));
-                known.put(pocket, Collections.newSetFromMap(new IdentityHashMap<>()));
-                holdsAll.put(pocket, true);
-            }
+    /**
+     * A side, as the jig can stand with it up.
+     *
+     * @param placements of all slots in the jig's order, for each of the stands
+     */
+    private record Face(List<Stand> stands, List<List<Placement>> placements, FaceSurvey survey) {
+        static Face of(Group group, List<Stand> stands, Machine machine) {
+            List<List<Placement>> placements = stands.stream()
+                    .map(stand -> FieldPose.place(group.jig(), stand, machine))
+                    .toList();
+            return new Face(stands, placements, new FaceSurvey(placements.get(0)));
         }
+    }
+
+    public GroupSurvey(Group group, Stands stands, Machine machine) {
+        this.group = group;
+        this.placements = FieldPose.place(group.jig(), Stand.LOADED, machine);
+        this.faces = stands.faces().stream()
+                .map(face -> Face.of(group, face, machine))
+                .toList();
+        this.details = new FinestDetail(group.recipe());
     }
 
     private GroupSurvey(Group group, GroupSurvey same) {
         this.group = group;
         this.placements = same.placements;
-        this.extent = same.extent;
+        this.faces = same.faces;
         this.details = same.details;
-        this.pockets = same.pockets;
-        this.known = same.known;
-        this.holdsAll = same.holdsAll;
         this.items = same.items;
     }
 
@@ -73,20 +71,25 @@ public final class GroupSurvey {
     /**
      * Takes an item of the group.
      *
-     * @return whether its ink lies inside at least one usable pocket, if there is any; if not, the item is not counted
+     * @param sides what is marked on its front and, if the back is marked too, on its back
+     * @return the index of the side whose ink lies inside no usable pocket, though there is one; then the item is not
+     *     counted
      */
-    public boolean add(Artwork artwork) {
-        List<Path> ink = artwork.ink(group.recipe());
-        List<Path> holding =
-                pockets.keySet().stream().filter(pocket -> holds(pocket, ink)).toList();
-        if (holding.isEmpty() && !pockets.isEmpty()) {
-            return false;
+    public Optional<Integer> add(List<Artwork> sides) {
+        List<List<Path>> holding = new ArrayList<>();
+        for (int side = 0; side < faces.size(); side++) {
+            FaceSurvey survey = faces.get(side).survey();
+            holding.add(survey.holding(sides.get(side).ink(group.recipe())));
+            if (holding.get(side).isEmpty() && !survey.isEmpty()) {
+                return Optional.of(side);
+            }
         }
-        holdsAll.replaceAll((pocket, all) -> all && holding.contains(pocket));
-        extent.add(ink);
-        details.add(artwork);
+        for (int side = 0; side < faces.size(); side++) {
+            faces.get(side).survey().take(sides.get(side).ink(group.recipe()), holding.get(side));
+            details.add(sides.get(side));
+        }
         items++;
-        return true;
+        return Optional.empty();
     }
 
     /** The width of the thinnest part that a fill step covers, mm; empty if none is thinner than {@code enough}. */
@@ -94,38 +97,48 @@ public final class GroupSurvey {
         return details.of(step, enough);
     }
 
-    /** What each slot of the jig is good for, in the jig's order, now that all items are known. */
+    /** What each slot of the jig, as it is loaded, is good for, in the jig's order, now that all items are known. */
     public Map<Placement, SlotState> slots() {
         Map<Placement, SlotState> states = new LinkedHashMap<>();
-        placements.forEach(placement -> states.put(placement, state(placement)));
+        for (int i = 0; i < placements.size(); i++) {
+            states.put(placements.get(i), state(i));
+        }
         return states;
     }
 
-    private SlotState state(Placement placement) {
-        if (!placement.slot().usable()) {
+    /** For each side, from which stands each slot is reached. */
+    public List<Stations> stations() {
+        List<Stations> sides = new ArrayList<>();
+        for (Face face : faces) {
+            Map<String, BitSet> reached = new LinkedHashMap<>();
+            for (int i = 0; i < placements.size(); i++) {
+                reached.put(placements.get(i).slot().id(), reached(face, i));
+            }
+            sides.add(new Stations(face.stands(), face.placements(), reached));
+        }
+        return sides;
+    }
+
+    private SlotState state(int slot) {
+        if (!placements.get(slot).slot().usable()) {
             return SlotState.UNUSABLE;
         }
-        if (!holdsAll.get(placement.slot().pocket())) {
-            return SlotState.TOO_SMALL;
+        for (Face face : faces) {
+            if (!face.survey().fits(face.placements().get(0).get(slot))) {
+                return SlotState.TOO_SMALL;
+            }
         }
-        return group.lens().reach().contains(extent.at(placement), InkExtent.TOLERANCE)
+        return faces.stream().noneMatch(face -> reached(face, slot).isEmpty())
                 ? SlotState.OPEN
                 : SlotState.OUT_OF_REACH;
     }
 
-    private boolean holds(Path pocket, List<Path> ink) {
-        Set<Path> proven = known.get(pocket);
-        for (Path path : ink) {
-            if (proven.contains(path)) {
-                continue;
-            }
-            if (!pockets.get(pocket).holds(path)) {
-                return false;
-            }
-            if (proven.size() < MOST_REMEMBERED) {
-                proven.add(path);
-            }
+    private BitSet reached(Face face, int slot) {
+        BitSet stands = new BitSet();
+        for (int i = 0; i < face.stands().size(); i++) {
+            Placement there = face.placements().get(i).get(slot);
+            stands.set(i, group.lens().reach().contains(face.survey().at(there), InkExtent.TOLERANCE));
         }
-        return true;
+        return stands;
     }
 }

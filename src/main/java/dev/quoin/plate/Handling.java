@@ -11,8 +11,18 @@ public record Handling(Machine machine) {
 
     /** What comes before a part, s: before the first one, loading all items of the plate. */
     public double before(Plate plate, Part part) {
-        return part.number() == plate.parts().get(0).number()
+        int index = plate.parts().indexOf(part);
+        return index == 0
                 ? loading(plate.seats().size())
-                : 0;
+                : between(plate.parts().get(index - 1).stand(), part.stand());
+    }
+
+    /**
+     * What comes between two parts, s: a jig that is turned over as a whole, its pieces in it, counts like a plate; one
+     * that is shifted, or a round piece that is turned, as the table has it.
+     */
+    public double between(Stand before, Stand now) {
+        boolean moved = before.distance(now) > 0 || before.turn() != now.turn();
+        return (before.isBack() == now.isBack() ? 0 : machine.plate()) + (moved ? machine.shift() : 0);
     }
 }

@@ -2,6 +2,7 @@ package dev.quoin.plate;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 
 /** Lays items into slots, and numbers the plates. */
 public final class Planner {
@@ -23,8 +24,9 @@ public final class Planner {
      * @param loads the numbers of the items on each plate, in the order in which they are laid into its slots; one that
      *     holds none makes no plate
      * @param open the slots that may be filled
+     * @param parts the parts of a plate with such seats
      */
-    public void add(Group group, List<List<Integer>> loads, OpenSlots open) {
+    public void add(Group group, List<List<Integer>> loads, OpenSlots open, Function<List<Seat>, List<Part>> parts) {
         for (int i = 0; i < loads.size(); i++) {
             List<Integer> load = loads.get(i);
             List<Placement> slots = open.ofPlate(i);
@@ -32,7 +34,8 @@ public final class Planner {
                 throw new IllegalArgumentException(load.size() + " items for " + slots.size() + " slots");
             }
             if (!load.isEmpty()) {
-                plates.add(Plate.ofOnePart(before + plates.size() + 1, group, seats(load, slots)));
+                List<Seat> seats = seats(load, slots);
+                plates.add(new Plate(before + plates.size() + 1, group, seats, parts.apply(seats)));
             }
         }
     }

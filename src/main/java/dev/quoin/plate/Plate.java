@@ -14,9 +14,4 @@ public record Plate(int number, Group group, List<Seat> seats, List<Part> parts)
         seats = List.copyOf(seats);
         parts = List.copyOf(parts);
     }
-
-    /** A plate that is marked as it was loaded. */
-    public static Plate ofOnePart(int number, Group group, List<Seat> seats) {
-        return new Plate(number, group, seats, List.of(new Part(1, Stand.LOADED, seats)));
-    }
 }

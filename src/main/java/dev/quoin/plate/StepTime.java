@@ -16,8 +16,19 @@ public record StepTime(Step step, Tally tally, double saved, List<Integer> misse
         missed = List.copyOf(missed);
     }
 
+    /** What each step takes over several parts, of which each has the same steps. */
+    public static List<StepTime> sums(List<List<StepTime>> parts) {
+        List<StepTime> sums = new ArrayList<>(parts.get(0));
+        for (List<StepTime> part : parts.subList(1, parts.size())) {
+            for (int i = 0; i < sums.size(); i++) {
+                sums.set(i, sums.get(i).plus(part.get(i)));
+            }
+        }
+        return sums;
+    }
+
     /** This and what the same step takes on another part of the plate. */
-    StepTime plus(StepTime other) {
+    private StepTime plus(StepTime other) {
         List<Integer> all = new ArrayList<>(missed);
         all.addAll(other.missed);
         return new StepTime(step, tally.plus(other.tally), saved + other.saved, all);

@@ -1,7 +1,6 @@
 package dev.quoin.plate;
 
 import dev.quoin.toolpath.Tally;
-import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -31,12 +30,6 @@ public record WorkedPlate(Plate plate, List<WorkedPart> parts) {
 
     /** What each step takes over all parts. */
     public List<StepTime> steps() {
-        List<StepTime> sums = new ArrayList<>(parts.get(0).time().steps());
-        for (WorkedPart part : parts.subList(1, parts.size())) {
-            for (int i = 0; i < sums.size(); i++) {
-                sums.set(i, sums.get(i).plus(part.time().steps().get(i)));
-            }
-        }
-        return sums;
+        return StepTime.sums(parts.stream().map(part -> part.time().steps()).toList());
     }
 }

@@ -16,6 +16,7 @@ package dev.quoin.shop;
  * @param firstPiece for the first piece after each set-up, s
  * @param fieldTurn how the field is turned against the machine's body, degrees anticlockwise
  * @param fieldMirror whether the field is mirrored against the machine's body
+ * @param shift for each further part of a plate: a jig shifted, a round piece turned, s
  */
 public record Machine(
         double powerW,
@@ -39,4 +40,5 @@ public record Machine(
         double setup,
         double firstPiece,
         double fieldTurn,
-        FieldMirror fieldMirror) {}
+        FieldMirror fieldMirror,
+        double shift) {}

@@ -123,6 +123,7 @@ final class MachineTable {
                 at(Setting.SETUP_S),
                 at(Setting.FIRST_PIECE_S),
                 at(Setting.FIELD_TURN_DEG),
-                mirror);
+                mirror,
+                at(Setting.SHIFT_S));
     }
 }

@@ -26,6 +26,7 @@ enum Setting {
     PLATE_S("s", Range.NOT_NEGATIVE),
     SETUP_S("s", Range.NOT_NEGATIVE),
     FIRST_PIECE_S("s", Range.NOT_NEGATIVE),
+    SHIFT_S("s", Range.NOT_NEGATIVE),
     FIELD_TURN_DEG("deg", Range.DEGREES);
 
     /** Settings that are no numbers. */
@@ -34,7 +35,8 @@ enum Setting {
     static final String FIELD_MIRROR = "field_mirror";
 
     /** What may be left out. */
-    static final List<String> OPTIONAL = List.of(FIRST_PIECE_S.key(), FIELD_TURN_DEG.key(), FIELD_MIRROR);
+    static final List<String> OPTIONAL =
+            List.of(FIRST_PIECE_S.key(), SHIFT_S.key(), FIELD_TURN_DEG.key(), FIELD_MIRROR);
 
     final String unit;
     final Range range;

@@ -23,7 +23,7 @@ import java.util.stream.Stream;
  */
 public final class ReprintFolder {
     public static final String NAME = "reprints";
-    private static final Pattern FILE = Pattern.compile("(?:reprint|manifest)-(\\d{1,9})\\..*");
+    private static final Pattern FILE = Pattern.compile("(?:reprint|manifest)-(\\d{1,9})[.-].*");
 
     private final Path run;
 
@@ -52,6 +52,13 @@ public final class ReprintFolder {
         return String.format(Locale.ROOT, "reprint-%03d", number);
     }
 
+    /** The plate file of a part: {@code reprints/reprint-001.svg} of the first, {@code reprints/reprint-001-part-2.svg}. */
+    public static String plateFile(int number, int part, String extension) {
+        return part == 1
+                ? name(number, extension)
+                : NAME + String.format(Locale.ROOT, "/reprint-%03d-part-%d.", number, part) + extension;
+    }
+
     /** {@code reprints/manifest-001.csv}. */
     public static String manifest(int number) {
         return NAME + String.format(Locale.ROOT, "/manifest-%03d.csv", number);
@@ -60,15 +67,15 @@ public final class ReprintFolder {
     /**
      * Writes a reprint; it counts once its manifest stands, last of all.
      *
-     * @param contents by the files' extensions
+     * @param contents by the files' names, from the run folder
      */
     public void write(int number, Map<String, byte[]> contents) throws IOException {
         Files.createDirectories(run.resolve(NAME));
         try {
             writeAll(number, contents);
         } catch (IOException e) {
-            for (String extension : contents.keySet()) {
-                Files.deleteIfExists(run.resolve(name(number, extension)));
+            for (String name : contents.keySet()) {
+                Files.deleteIfExists(run.resolve(name));
             }
             throw e;
         }
@@ -77,7 +84,7 @@ public final class ReprintFolder {
     private void writeAll(int number, Map<String, byte[]> contents) throws IOException {
         SortedMap<String, String> hashes = new TreeMap<>();
         for (Map.Entry<String, byte[]> content : contents.entrySet()) {
-            String name = name(number, content.getKey());
+            String name = content.getKey();
             write(name, content.getValue());
             hashes.put(name, HexFormat.of().formatHex(HashedFile.sha256().digest(content.getValue())));
         }

@@ -74,6 +74,11 @@ public final class Run {
         return manifests;
     }
 
+    /** Whether a manifest lists a file. */
+    public boolean has(String file) {
+        return manifests.stream().anyMatch(manifest -> manifest.hashes().containsKey(file));
+    }
+
     /** A table that a manifest lists, proven unchanged. */
     public Table table(String file) throws IOException {
         return Manifest.table(file, bytes(file));

@@ -14,6 +14,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.xml.stream.XMLStreamException;
 
@@ -44,7 +45,8 @@ public final class CodeCheck {
      * @return how many codes were read
      */
     public int check(Map<Integer, List<MarkedCode>> expected) throws IOException {
-        Map<Integer, List<ItemClaim>> items = claims.itemsByPlate();
+        Map<Integer, List<ItemClaim>> items =
+                claims.byNumber().values().stream().collect(Collectors.groupingBy(ItemClaim::plate));
         for (Map.Entry<Integer, List<PlateClaim>> plate : claims.filesByPlate().entrySet()) {
             List<ItemClaim> coded = items.getOrDefault(plate.getKey(), List.of()).stream()
                     .filter(item -> expected.containsKey(item.item()))
@@ -58,11 +60,12 @@ public final class CodeCheck {
 
     private void check(List<PlateClaim> files, List<ItemClaim> items, Map<Integer, List<MarkedCode>> expected)
             throws IOException {
-        Fixture fixture = fixtures.apply(files.get(0));
-        Map<Integer, Placement> placements = new HashMap<>();
-        items.forEach(item -> placements.put(item.item(), fixture.placements().get(item.slot())));
         List<ItemShapes> shapes = new ArrayList<>();
         for (PlateClaim file : files) {
+            Fixture fixture = fixtures.apply(file);
+            Map<Integer, Placement> placements = new HashMap<>();
+            items.forEach(
+                    item -> placements.put(item.item(), fixture.placements().get(item.slot())));
             ItemShapes found = new ItemShapes(placements);
             try (InputStream in = new BufferedInputStream(Files.newInputStream(folder.resolve(file.file())))) {
                 PlateXml.read(in, found);

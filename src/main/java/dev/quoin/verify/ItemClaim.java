@@ -4,7 +4,7 @@ import dev.quoin.geometry.Point;
 import dev.quoin.problem.Place;
 
 /**
- * What {@code items.csv} claims of an item.
+ * What {@code items.csv} claims of an item in a part of its plate.
  *
  * @param place where it says so
  * @param centre in the field, mm
@@ -17,10 +17,15 @@ public record ItemClaim(
         int line,
         int copy,
         int plate,
+        int part,
         String slot,
         Point centre,
         double rotation,
         double seconds) {
+    PartKey key() {
+        return new PartKey(plate, part);
+    }
+
     static ItemClaim of(RunRow row) {
         return new ItemClaim(
                 Place.of(row.table().file(), row.row().line()),
@@ -28,6 +33,7 @@ public record ItemClaim(
                 row.whole("row"),
                 row.whole("copy"),
                 row.whole("plate"),
+                row.whole("part"),
                 row.text("slot"),
                 new Point(row.number("x_mm"), row.number("y_mm")),
                 row.number("rotation_deg"),

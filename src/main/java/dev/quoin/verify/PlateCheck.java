@@ -16,7 +16,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import javax.xml.stream.XMLStreamException;
 
-/** One plate: its files as they are on the disk against what the tables claim of it. Several may be checked at once. */
+/** One part of a plate: its files as they are on the disk against what the tables claim of it. Several may be checked at once. */
 public final class PlateCheck {
     /** The tables give three decimals, of mm and of degrees. */
     private static final double ROUNDING = 0.00051;
@@ -34,8 +34,8 @@ public final class PlateCheck {
      * Sets up.
      *
      * @param folder the run's
-     * @param files of this plate
-     * @param items of this plate
+     * @param files of this part
+     * @param items of this part
      */
     PlateCheck(Path folder, ListedFiles listed, List<PlateClaim> files, List<ItemClaim> items, Fixture fixture) {
         this.folder = folder;
@@ -55,6 +55,10 @@ public final class PlateCheck {
     /** Reads the plate's files, each once. */
     public Result check() throws IOException {
         items.forEach(this::checkPose);
+        if (!fixture.stands().allow(files.get(0).stand())) {
+            problems.error(
+                    files.get(0).place(), files.get(0).key() + ": the run's settings let no jig stand so", REMEDY);
+        }
         Map<String, Pocket> pockets = fixture.pockets();
         Map<Integer, String> slots =
                 items.stream().collect(Collectors.toMap(ItemClaim::item, ItemClaim::slot, (first, second) -> first));

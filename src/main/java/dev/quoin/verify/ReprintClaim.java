@@ -1,5 +1,6 @@
 package dev.quoin.verify;
 
+import dev.quoin.plate.Stand;
 import dev.quoin.problem.Place;
 import dev.quoin.problem.Problems;
 import dev.quoin.shop.Recipe;
@@ -21,8 +22,10 @@ import java.util.Set;
  * @param plate the plate that the item was prepared for
  * @param slot the slot in which it is marked again
  * @param stepNumbers the steps that are marked again
+ * @param part of the reprint, from 1
+ * @param stand how the jig stands in it
  */
-record ReprintClaim(Place place, int item, int plate, String slot, Set<String> stepNumbers) {
+record ReprintClaim(Place place, int item, int plate, String slot, Set<String> stepNumbers, int part, Stand stand) {
     /** The claims of a reprint; none if its table cannot be read, which its hash tells. */
     static List<ReprintClaim> read(Path run, int reprint) throws IOException {
         String name = ReprintFolder.name(reprint, "csv");
@@ -39,7 +42,9 @@ record ReprintClaim(Place place, int item, int plate, String slot, Set<String> s
                 row.whole("item"),
                 row.whole("plate"),
                 row.text("slot"),
-                Set.of(row.text("steps").split(" ")));
+                Set.of(row.text("steps").split(" ")),
+                row.whole("part"),
+                StandClaims.stand(row));
     }
 
     /** The steps of its recipe that are marked again. */

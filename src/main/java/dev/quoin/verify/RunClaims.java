@@ -1,5 +1,6 @@
 package dev.quoin.verify;
 
+import dev.quoin.plate.Stand;
 import dev.quoin.problem.Place;
 import dev.quoin.problem.Problems;
 import dev.quoin.store.Run;
@@ -35,8 +36,10 @@ public record RunClaims(List<ItemClaim> items, List<PlateClaim> plates) {
             Table itemTable = run.table(Run.numbered("items.csv", section));
             Table plateTable = run.table(Run.numbered("plates.csv", section));
             try {
+                String parts = Run.numbered("parts.csv", section);
+                Map<PartKey, Stand> stands = run.has(parts) ? StandClaims.of(run.table(parts)) : Map.of();
                 itemTable.rows().forEach(row -> items.add(ItemClaim.of(new RunRow(itemTable, row))));
-                plateTable.rows().forEach(row -> plates.add(PlateClaim.of(new RunRow(plateTable, row), of)));
+                plateTable.rows().forEach(row -> plates.add(PlateClaim.of(new RunRow(plateTable, row), of, stands)));
             } catch (IllegalArgumentException e) {
                 problems.error(
                         Place.of(itemTable.file()), "cannot be read: " + e.getMessage(), "prepare the run again");
@@ -46,9 +49,14 @@ public record RunClaims(List<ItemClaim> items, List<PlateClaim> plates) {
         return Optional.of(new RunClaims(items, plates));
     }
 
-    /** The items of each plate, in the table's order. */
-    SortedMap<Integer, List<ItemClaim>> itemsByPlate() {
-        return items.stream().collect(Collectors.groupingBy(ItemClaim::plate, TreeMap::new, Collectors.toList()));
+    /** The items of each part, in the table's order. */
+    SortedMap<PartKey, List<ItemClaim>> itemsByPart() {
+        return items.stream().collect(Collectors.groupingBy(ItemClaim::key, TreeMap::new, Collectors.toList()));
+    }
+
+    /** The files of each part, in the table's order. */
+    SortedMap<PartKey, List<PlateClaim>> filesByPart() {
+        return plates.stream().collect(Collectors.groupingBy(PlateClaim::key, TreeMap::new, Collectors.toList()));
     }
 
     /** The files of each plate, in the table's order. */
@@ -56,13 +64,13 @@ public record RunClaims(List<ItemClaim> items, List<PlateClaim> plates) {
         return plates.stream().collect(Collectors.groupingBy(PlateClaim::plate, TreeMap::new, Collectors.toList()));
     }
 
-    /** A check for each plate, in their order. */
+    /** A check for each part, in their order. */
     public List<PlateCheck> checks(Path folder, ListedFiles listed, Function<PlateClaim, Fixture> fixtures) {
-        Map<Integer, List<ItemClaim>> itemsOf = itemsByPlate();
+        Map<PartKey, List<ItemClaim>> itemsOf = itemsByPart();
         List<PlateCheck> checks = new ArrayList<>();
-        filesByPlate()
-                .forEach((plate, files) -> checks.add(new PlateCheck(
-                        folder, listed, files, itemsOf.getOrDefault(plate, List.of()), fixtures.apply(files.get(0)))));
+        filesByPart()
+                .forEach((part, files) -> checks.add(new PlateCheck(
+                        folder, listed, files, itemsOf.getOrDefault(part, List.of()), fixtures.apply(files.get(0)))));
         return checks;
     }
 

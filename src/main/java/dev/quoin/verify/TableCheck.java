@@ -3,9 +3,11 @@ package dev.quoin.verify;
 import dev.quoin.problem.Place;
 import dev.quoin.problem.Problems;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 
 /** The tables of a run against each other: each item once, on one slot of one plate; counts and times add up. */
 public final class TableCheck {
@@ -25,22 +27,27 @@ public final class TableCheck {
     /** Checks all. */
     public void check() {
         checkOnce();
-        Map<Integer, List<ItemClaim>> items = claims.itemsByPlate();
-        claims.filesByPlate().forEach((plate, files) -> checkSums(files, items.getOrDefault(plate, List.of())));
-        items.keySet().removeAll(claims.filesByPlate().keySet());
-        items.forEach((plate, lost) -> lost.forEach(item -> problems.error(
-                item.place(), "item " + item.item() + " is on plate " + plate + ", which the run has not", REMEDY)));
+        Map<PartKey, List<ItemClaim>> items = claims.itemsByPart();
+        claims.filesByPart().forEach((part, files) -> checkSums(files, items.getOrDefault(part, List.of())));
+        items.keySet().removeAll(claims.filesByPart().keySet());
+        items.forEach((part, lost) -> lost.forEach(item -> problems.error(
+                item.place(), "item " + item.item() + " is on " + part + ", which the run has not", REMEDY)));
+        new SideCheck(claims, problems).check();
     }
 
     private void checkOnce() {
-        Map<Integer, ItemClaim> seen = new HashMap<>();
+        Map<Integer, ItemClaim> first = new HashMap<>();
+        Set<String> seen = new HashSet<>();
         Map<String, ItemClaim> slots = new HashMap<>();
         for (ItemClaim item : claims.items()) {
-            if (seen.putIfAbsent(item.item(), item) != null) {
+            ItemClaim before = first.putIfAbsent(item.item(), item);
+            boolean elsewhere = before != null
+                    && (before.plate() != item.plate() || !before.slot().equals(item.slot()));
+            if (elsewhere || !seen.add(item.item() + " " + item.key())) {
                 problems.error(item.place(), "item " + item.item() + " stands here a second time", REMEDY);
             }
             ItemClaim other = slots.putIfAbsent(item.plate() + " " + item.slot(), item);
-            if (other != null) {
+            if (other != null && (other.item() != item.item() || other.key().equals(item.key()))) {
                 problems.error(
                         item.place(),
                         "items " + other.item() + " and " + item.item() + " share the slot " + item.slot()
@@ -52,7 +59,9 @@ public final class TableCheck {
 
     private void checkSums(List<PlateClaim> files, List<ItemClaim> items) {
         Place place = files.get(0).place();
-        String plate = "plate " + files.get(0).plate();
+        String plate = files.get(0).part() == 1
+                ? "plate " + files.get(0).plate()
+                : files.get(0).key().toString();
         double itemSeconds = items.stream().mapToDouble(ItemClaim::seconds).sum();
         double marking = files.stream().mapToDouble(PlateClaim::marking).sum();
         if (Math.abs(itemSeconds - marking) > ROUNDING * (items.size() + files.size() + 1)) {

@@ -42,7 +42,7 @@ class FirstPieceTest {
         Path run = job.run();
         assertTrue(CsvText.read(run.resolve("manifest.csv")).column("file").contains(FILE));
         String sheet = Files.readString(run.resolve("run-sheet.html"));
-        assertTrue(sheet.contains("<p class=\"file\">" + FILE + "<br>plate-001.svg</p>"));
+        assertTrue(sheet.contains("<p class=\"file\">" + FILE + "<br/>plate-001.svg</p>"));
         assertTrue(sheet.contains("holds item 1 alone, in slot A1"));
         assertFalse(sheet.contains("plate-002-first-piece"));
         assertEquals(

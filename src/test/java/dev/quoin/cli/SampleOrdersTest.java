@@ -57,6 +57,14 @@ class SampleOrdersTest {
                         .collect(Collectors.summingInt(Integer::parseInt)));
     }
 
+    @Test
+    void pierLockersAreOnePlateInThreeStations() throws Exception {
+        Path run = prepared("pier-lockers");
+        assertEquals(20, CsvText.read(run.resolve("items.csv")).rows().size());
+        assertEquals(
+                List.of("1", "2", "3"), CsvText.read(run.resolve("plates.csv")).column("part"));
+    }
+
     private Path prepared(String sample) {
         QuoinRun run = QuoinRun.of(
                 PROJECT,

@@ -39,7 +39,8 @@ final class Given {
                 0,
                 0,
                 0,
-                FieldMirror.NONE);
+                FieldMirror.NONE,
+                0);
     }
 
     static Lens lens(String name, double focalLength) {

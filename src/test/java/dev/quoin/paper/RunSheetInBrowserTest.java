@@ -97,7 +97,8 @@ class RunSheetInBrowserTest {
                 600,
                 plain.steps(),
                 plain.slots(),
-                plain.code());
+                plain.code(),
+                List.of());
         SheetHead head = SampleSheet.head(name, List.of(plate), List.of(), List.of(new LeftOut(123456, name, name)));
         assertEquals("", found(browser.dom(measured(SampleSheet.html(head, List.of(plate))))));
     }

@@ -85,7 +85,8 @@ final class SampleSheet {
                 changes.isEmpty() ? 0 : 600,
                 steps(),
                 slots,
-                Optional.empty());
+                Optional.empty(),
+                List.of());
     }
 
     /** A tray of 5 by 4 round pockets; texts are laid in from {@code texts} in turn, two lines each. */

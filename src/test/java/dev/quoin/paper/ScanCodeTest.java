@@ -68,7 +68,8 @@ class ScanCodeTest {
                 bare.setupSeconds(),
                 bare.steps(),
                 bare.slots(),
-                ScanCode.of(content));
+                ScanCode.of(content),
+                List.of());
         SheetHead head = SampleSheet.head("run", List.of(plate), List.of(), List.of());
         Path pdf = new Chromium(folder).print(SampleSheet.html(head, List.of(plate)));
         assertEquals(content, read(Poppler.picture(pdf, 2, 300)));

@@ -126,7 +126,8 @@ class ShopReaderTest {
                         420,
                         0,
                         0,
-                        FieldMirror.NONE),
+                        FieldMirror.NONE,
+                        0),
                 shop.machine());
         assertEquals(
                 new Recipe(

@@ -51,7 +51,8 @@ class CalibrationTest {
                 0,
                 0,
                 0,
-                FieldMirror.NONE);
+                FieldMirror.NONE,
+                0);
     }
 
     private static Machine unknown(Random random) {

@@ -42,7 +42,8 @@ final class Given {
                 0,
                 0,
                 0,
-                FieldMirror.NONE);
+                FieldMirror.NONE,
+                0);
     }
 
     static Step follow(double speed, int passes) {

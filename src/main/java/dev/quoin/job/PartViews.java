@@ -1,0 +1,92 @@
+package dev.quoin.job;
+
+import dev.quoin.geometry.Decimals;
+import dev.quoin.paper.PartView;
+import dev.quoin.plate.FlipAxis;
+import dev.quoin.plate.LoadedItem;
+import dev.quoin.plate.Part;
+import dev.quoin.plate.Stand;
+import dev.quoin.plate.WorkedPart;
+import dev.quoin.plate.WorkedPlate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** Lays the parts of a plate before its paper. */
+final class PartViews {
+    private PartViews() {}
+
+    /**
+     * Those of a plate.
+     *
+     * @param files of each part
+     */
+    static List<PartView> of(WorkedPlate worked, List<List<String>> files) {
+        List<PartView> views = new ArrayList<>();
+        Stand before = Stand.LOADED;
+        for (WorkedPart part : worked.parts()) {
+            List<Integer> items = part.items().stream().map(LoadedItem::item).toList();
+            views.add(view(
+                    part.part(),
+                    files.get(views.size()),
+                    before,
+                    items,
+                    part.time().total()));
+            before = part.part().stand();
+        }
+        return views;
+    }
+
+    private static PartView view(Part part, List<String> files, Stand before, List<Integer> items, double seconds) {
+        return view(part.number(), part.stand(), files, before, items, seconds);
+    }
+
+    static PartView view(
+            int number, Stand stand, List<String> files, Stand before, List<Integer> items, double seconds) {
+        return new PartView(number, files, toDo(before, stand), ranges(items), seconds);
+    }
+
+    /** What brings a jig from one stand to the next; nothing if it stands so. */
+    static String toDo(Stand before, Stand now) {
+        List<String> acts = new ArrayList<>();
+        if (before.isBack() != now.isBack()) {
+            acts.add("same pieces, turned over: turn the whole jig over, with the pieces in it, "
+                    + now.flip().or(before::flip).map(PartViews::about).orElse(""));
+        }
+        double dx = now.dx() - before.dx();
+        double dy = now.dy() - before.dy();
+        if (dx != 0 || dy != 0) {
+            acts.add("shift the jig by " + way(dx, "right", "left") + (dx != 0 && dy != 0 ? " and " : "")
+                    + way(dy, "away from you", "towards you") + ", to " + Decimals.mm(now.dx()) + ", "
+                    + Decimals.mm(now.dy()) + " mm from where it is loaded");
+        }
+        String all = String.join("; then ", acts);
+        return all.isEmpty() ? "" : Character.toUpperCase(all.charAt(0)) + all.substring(1);
+    }
+
+    private static String about(FlipAxis axis) {
+        return axis == FlipAxis.Y
+                ? "left to right, about the line through its centre that points away from you"
+                : "top to bottom, about the line through its centre from left to right";
+    }
+
+    private static String way(double distance, String forwards, String backwards) {
+        return distance == 0 ? "" : Decimals.mm(Math.abs(distance)) + " mm " + (distance > 0 ? forwards : backwards);
+    }
+
+    /** {@code 1-4, 9}. */
+    static String ranges(List<Integer> items) {
+        List<int[]> ranges = new ArrayList<>();
+        for (int item : items.stream().sorted().toList()) {
+            int[] last = ranges.isEmpty() ? new int[] {0, -1} : ranges.get(ranges.size() - 1);
+            if (last[1] == item - 1) {
+                last[1] = item;
+            } else {
+                ranges.add(new int[] {item, item});
+            }
+        }
+        return ranges.stream()
+                .map(range -> range[0] == range[1] ? "" + range[0] : range[0] + "-" + range[1])
+                .collect(Collectors.joining(", "));
+    }
+}
