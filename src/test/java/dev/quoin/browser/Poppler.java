@@ -8,15 +8,35 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Assumptions;
 
 /** Poppler's readers of PDF files. Tests that need them are skipped where they are not installed. */
 public final class Poppler {
+    private static final Pattern WORD =
+            Pattern.compile("<word xMin=\"([0-9.-]+)\" yMin=\"([0-9.-]+)\" xMax=\"([0-9.-]+)\" yMax=\"([0-9.-]+)\">");
+
     private Poppler() {}
 
     /** The text of each page of a PDF. */
     public static List<String> text(Path pdf) throws IOException, InterruptedException {
         return List.of(run("pdftotext", "-layout", pdf.toString(), "-").split("\f"));
+    }
+
+    /** The box around each word: left, top, right and bottom from the page's upper left, points. */
+    public static List<double[]> words(Path pdf) throws IOException, InterruptedException {
+        List<double[]> words = new ArrayList<>();
+        Matcher word = WORD.matcher(run("pdftotext", "-bbox", pdf.toString(), "-"));
+        while (word.find()) {
+            words.add(new double[] {
+                Double.parseDouble(word.group(1)),
+                Double.parseDouble(word.group(2)),
+                Double.parseDouble(word.group(3)),
+                Double.parseDouble(word.group(4))
+            });
+        }
+        return words;
     }
 
     /** What {@code pdfinfo} says of a PDF. */

@@ -116,6 +116,21 @@ final class SampleSheet {
         return plate(number, changes, slots);
     }
 
+    static ReprintView reprint() {
+        PlateView plate = tray(1, FIRST_ITEM, List.of("Ada Marsh"));
+        return new ReprintView(
+                "harbour",
+                1,
+                "7001-7017",
+                "1",
+                "slipped",
+                List.of("Only step 2 (cut) is repeated."),
+                plate,
+                "4",
+                List.of(new Material(
+                        "stainless steel", "hexavalent chromium and nickel", "run extraction", "made up")));
+    }
+
     static SheetHead head(String run, List<PlateView> plates, List<Problem> problems, List<LeftOut> leftOut) {
         List<PlateLine> index = new ArrayList<>();
         double ends = 600;
