@@ -90,10 +90,22 @@ public final class Reprint {
         if (problems.hasErrors()) {
             return List.of();
         }
+        ReprintFolder reprints = new ReprintFolder(run.folder());
+        try {
+            return writeAll(plates, new ReprintWriter(run.name(), request, reprints), reprints.next(), written);
+        } catch (IOException e) {
+            // None of them is in the record yet, so none may stay.
+            for (Written one : written) {
+                reprints.withdraw(one.number());
+            }
+            throw e;
+        }
+    }
+
+    private List<RunEvent> writeAll(List<ReprintedPlate> plates, ReprintWriter writer, int first, List<Written> written)
+            throws IOException {
         List<RunEvent> events = new ArrayList<>();
-        ReprintFolder folderOfReprints = new ReprintFolder(run.folder());
-        ReprintWriter writer = new ReprintWriter(run.name(), request, folderOfReprints);
-        int number = folderOfReprints.next();
+        int number = first;
         for (ReprintedPlate plate : plates) {
             Written one = writer.write(number++, plate);
             written.add(one);

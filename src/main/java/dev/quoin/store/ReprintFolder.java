@@ -81,6 +81,21 @@ public final class ReprintFolder {
         }
     }
 
+    /** Takes back a reprint of which the record does not know yet. */
+    public void withdraw(int number) throws IOException {
+        Files.deleteIfExists(run.resolve(manifest(number)));
+        try (Stream<Path> files = Files.list(run.resolve(NAME))) {
+            for (Path file : files.filter(path -> isOf(number, path)).toList()) {
+                Files.delete(file);
+            }
+        }
+    }
+
+    private static boolean isOf(int number, Path file) {
+        Matcher name = FILE.matcher(file.getFileName().toString());
+        return name.matches() && Integer.parseInt(name.group(1)) == number;
+    }
+
     private void writeAll(int number, Map<String, byte[]> contents) throws IOException {
         SortedMap<String, String> hashes = new TreeMap<>();
         for (Map.Entry<String, byte[]> content : contents.entrySet()) {

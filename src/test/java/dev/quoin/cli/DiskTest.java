@@ -73,6 +73,20 @@ class DiskTest {
     }
 
     @Test
+    void ofTwoReprintsTheFirstDoesNotStayIfTheSecondCannotBeWritten() throws Exception {
+        JobFolder job = new JobFolder(folder).order(names(7)).jig("A1,0,0,0,60,30,yes");
+        assertEquals(0, job.prepare().status());
+        Path inTheWay = Files.createDirectories(job.run().resolve("reprints/.reprint-002.svg.partial"));
+
+        assertEquals(3, job.quoin("reprint", "runs/job", "--item", "1-2").status());
+
+        assertFalse(Files.exists(inTheWay));
+        assertEquals(List.of(), List.of(job.run().resolve("reprints").toFile().list()));
+        assertEquals(0, job.quoin("reprint", "runs/job", "--item", "1-2").status());
+        assertEquals(3, Files.readAllLines(job.run().resolve("record/log.csv")).size());
+    }
+
+    @Test
     void aKillLeavesNoRunAndTheNextRunSweepsUp() throws Exception {
         JobFolder job = new JobFolder(folder).order(names(600));
         Process process = JavaProcess.start(folder, List.of(), "prepare", "job");
