@@ -33,6 +33,7 @@ final class LetteringCompiler {
     private static final double LEAST_HEIGHT = 1;
     private static final double HIGHEST = 1_000;
     private static final int MOST_LINES = 20;
+    private static final List<String> NOT_ALONG = List.of("same-size", "lines", "align");
 
     private final FontLibrary fonts;
     private final Expressions expressions;
@@ -60,6 +61,7 @@ final class LetteringCompiler {
         }
         Optional<String> box = new DataAttributes(text.element(), problems).text("fit");
         if (box.isEmpty()) {
+            warnOfSizes(text.element(), problems);
             return problems.errors() > before ? Optional.empty() : Optional.of(new PlacedLettering(lines, typesetter));
         }
         Path shape = shapes.get(box.get());
@@ -74,6 +76,18 @@ final class LetteringCompiler {
         return fitted(text.element(), lines, space, problems).map(fitted -> fitted);
     }
 
+    /** Only a text that fits a shape, or runs along a path, is sized. */
+    private static void warnOfSizes(Element element, Problems problems) {
+        for (String name : List.of("min-height", "max-height")) {
+            if (element.data(name).isPresent()) {
+                problems.warning(
+                        element.place(),
+                        element.describe() + " has data-" + name + ", which does nothing without data-fit",
+                        "name the shape to fit into with data-fit, or take it off");
+            }
+        }
+    }
+
     private Optional<Lettering> along(Element element, Line line, TextPath along, TextFrame frame, Problems problems) {
         int before = problems.errors();
         DataAttributes data = new DataAttributes(element, problems);
@@ -85,11 +99,13 @@ final class LetteringCompiler {
                             + along.id() + "'",
                     "name the path that it runs along");
         }
-        if (element.data("same-size").isPresent() || element.data("lines").isPresent()) {
-            problems.error(
-                    element.place(),
-                    element.describe() + ": a text along a path has no data-same-size and no data-lines",
-                    "take them off");
+        for (String name : NOT_ALONG) {
+            if (element.data(name).isPresent()) {
+                problems.error(
+                        element.place(),
+                        element.describe() + ": a text along a path has no data-" + name,
+                        "take it off");
+            }
         }
         boolean isFitted = named.isPresent()
                 || element.data("min-height").isPresent()

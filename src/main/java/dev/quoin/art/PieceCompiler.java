@@ -111,10 +111,17 @@ final class PieceCompiler {
                         text.clip()));
     }
 
+    /** The piece under its own condition, and under those of the groups around it, the outermost asked first. */
     private Piece when(Element element, Piece piece, Problems problems) {
-        return element.data("when")
-                .<Piece>map(condition ->
-                        new ConditionalPiece(element, expressions.compile(condition, element.place(), problems), piece))
-                .orElse(piece);
+        Piece held = piece;
+        List<Element> conditions = new ArrayList<>(List.of(element));
+        conditions.addAll(element.conditions());
+        for (Element one : conditions) {
+            if (one.data("when").isPresent()) {
+                TextSource condition = expressions.compile(one.data("when").get(), one.place(), problems);
+                held = new ConditionalPiece(one, condition, held);
+            }
+        }
+        return held;
     }
 }

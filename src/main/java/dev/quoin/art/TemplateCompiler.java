@@ -32,6 +32,7 @@ public final class TemplateCompiler {
     /** A template, or nothing where the drawing has errors. */
     public Optional<Template> compile(String name, SvgDrawing drawing, Problems problems) {
         int before = problems.errors();
+        drawing.elements().forEach(element -> DataNames.check(element, problems));
         Expressions expressions = new Expressions(columns, locale);
         PieceCompiler compiler = new PieceCompiler(new ProcessFinder(processes), fonts, expressions, drawing, problems);
         List<Piece> pieces = compiler.compileAll(drawing.draw(problems), problems);

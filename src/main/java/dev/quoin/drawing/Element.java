@@ -13,8 +13,15 @@ import java.util.Optional;
  * @param names its own names first, then those of the elements above it, to the root; through a {@code use} the path
  *     leads by the {@code use} itself
  * @param data its {@code data-*} attributes by name without {@code data-}, placeholders unmerged
+ * @param conditions the elements above it that have a {@code data-when}, the nearest first
  */
-public record Element(String tag, Place place, List<Names> names, Map<String, VariableText> data) {
+public record Element(
+        String tag, Place place, List<Names> names, Map<String, VariableText> data, List<Element> conditions) {
+    /** An element that stands under no condition. */
+    public Element(String tag, Place place, List<Names> names, Map<String, VariableText> data) {
+        this(tag, place, names, data, List.of());
+    }
+
     public String id() {
         return names.get(0).id();
     }

@@ -16,19 +16,30 @@ record Origins(SvgDom dom, Merge merge) {
     dev.quoin.drawing.Element of(Element element) {
         Optional<SvgElement> origin = dom.origin(element);
         List<Names> names = new ArrayList<>();
+        List<dev.quoin.drawing.Element> conditions = new ArrayList<>();
         for (Node above = element; above != null; above = CSSEngine.getCSSParentNode(above)) {
             if (above instanceof Element named) {
-                dom.origin(named).map(merge::names).ifPresent(names::add);
+                Optional<SvgElement> source = dom.origin(named);
+                source.map(merge::names).ifPresent(names::add);
+                source.filter(held -> above(held, origin))
+                        .map(Origins::unmerged)
+                        .filter(held -> held.data("when").isPresent())
+                        .ifPresent(conditions::add);
             }
         }
         return new dev.quoin.drawing.Element(
                 element.getLocalName(),
                 origin.map(SvgElement::place).orElse(Place.of("")),
                 List.copyOf(names),
-                origin.map(Origins::data).orElse(Map.of()));
+                origin.map(Origins::data).orElse(Map.of()),
+                List.copyOf(conditions));
     }
 
-    /** The element of an attribute with placeholders, its own variable names left out. */
+    private static boolean above(SvgElement held, Optional<SvgElement> own) {
+        return own.isEmpty() || held != own.get();
+    }
+
+    /** The element of the file, its own variable names left out. */
     static dev.quoin.drawing.Element unmerged(SvgElement element) {
         List<Names> names = new ArrayList<>();
         for (Optional<SvgElement> above = Optional.of(element);

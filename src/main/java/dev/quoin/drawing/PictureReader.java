@@ -73,7 +73,7 @@ record PictureReader(Origins origins, Pictures pictures, Reporter reporter) {
         names.addAll(image.names());
         Map<String, VariableText> data =
                 image.data("when").map(when -> Map.of("when", when)).orElse(Map.of());
-        return new dev.quoin.drawing.Element(shape.tag(), shape.place(), List.copyOf(names), data);
+        return new dev.quoin.drawing.Element(shape.tag(), shape.place(), List.copyOf(names), data, image.conditions());
     }
 
     /** Its box; nothing if it has no size. */

@@ -65,6 +65,13 @@ public final class SvgDrawing {
         return frame.millimetresPerUnit();
     }
 
+    /** Every element of the file, in its order, drawn or not; its own variable names are left out. */
+    public List<Element> elements() {
+        List<Element> elements = new ArrayList<>();
+        root.forEach(element -> elements.add(Origins.unmerged(element)));
+        return List.copyOf(elements);
+    }
+
     /** The attributes with placeholders, in document order, but for {@code data-*}. */
     public List<VariableAttribute> variableAttributes() {
         List<VariableAttribute> variables = new ArrayList<>();

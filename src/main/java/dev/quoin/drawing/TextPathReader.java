@@ -24,13 +24,8 @@ record TextPathReader(Reporter reporter, BridgeContext context) {
                     "name the path's id, as href=\"#ring\"");
             return Optional.empty();
         }
-        if (textPath.getAttribute("side").equals("right")
-                || textPath.getAttribute("method").equals("stretch")) {
-            reporter.error(
-                    textPath,
-                    "has side=\"right\" or method=\"stretch\", which is not supported",
-                    "leave it out; turn the path round to set letters on its other side");
-        }
+        tellUnsupported(textPath, "side", "right", "turn the path round to set letters on its other side");
+        tellUnsupported(textPath, "method", "stretch", "leave it out: letters are turned along the path, not bent");
         ShapeNode node =
                 (ShapeNode) ((GraphicsNodeBridge) context.getBridge(target)).createGraphicsNode(context, target);
         Path path = Path.of(node.getShape()).transform(Renderer.affine(node.getTransform()));
@@ -41,6 +36,12 @@ record TextPathReader(Reporter reporter, BridgeContext context) {
             return Optional.empty();
         }
         return Optional.of(new TextPath(href.substring(1), path, start(textPath, target, length)));
+    }
+
+    private void tellUnsupported(Element textPath, String attribute, String value, String remedy) {
+        if (textPath.getAttribute(attribute).equals(value)) {
+            reporter.error(textPath, "has " + attribute + "=\"" + value + "\", which is not supported", remedy);
+        }
     }
 
     private double start(Element textPath, Element target, double length) {

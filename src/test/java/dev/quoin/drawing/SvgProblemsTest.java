@@ -58,7 +58,8 @@ class SvgProblemsTest {
             <text dominant-baseline="middle">a</text>                       | <text> sets dominant-baseline: middle, which is not supported yet
             <text><textPath href="#q">a</textPath></text>                   | <textPath> runs along "#q", which is no path or shape of the drawing
             <text><textPath href="#p">a</textPath></text>                   | <textPath> runs along "#p", which has no length
-            <text><textPath href="#p2" side="right">a</textPath></text>     | <textPath> has side="right" or method="stretch", which is not supported
+            <text><textPath href="#p2" side="right">a</textPath></text>     | <textPath> has side="right", which is not supported
+            <text><textPath href="#p2" method="stretch">a</textPath></text> | <textPath> has method="stretch", which is not supported
             <text>b<textPath href="#p2">a</textPath></text>                 | <textPath> has other letters beside those along its path
             <text><textPath href="#p2"><tspan dy="2">a</tspan></textPath></text> | <tspan> has dy, which is not supported yet
             <text>a<tspan fill="none">b</tspan></text>                      | <tspan> is painted in another way than the text before it
