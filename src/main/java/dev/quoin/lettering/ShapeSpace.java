@@ -4,6 +4,7 @@ import dev.quoin.drawing.TextAnchor;
 import dev.quoin.geometry.Area;
 import dev.quoin.geometry.Box;
 import dev.quoin.geometry.Point;
+import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 
@@ -12,13 +13,19 @@ import org.locationtech.jts.geom.Coordinate;
  * may stand anywhere. From a point inside, the block grows: for each line and each edge
  * of the shape a straight line between them is chosen, the largest size that crosses none of these is found, and this is
  * repeated from there until it grows no more. Each round keeps the ink inside. In a convex shape the first point gives
- * the largest size there is; in others several points are tried, and a larger place may be missed.
+ * the largest size there is. In others several points are tried, and then places all over the shape, whether a slightly
+ * larger block fits there, to grow on from; tests hold the size to within a hundredth of the largest.
  */
 final class ShapeSpace implements FitSpace {
     private static final int MOST_ROUNDS = 12;
     private static final int HALVINGS = 30;
     /** Growth by less than this part is none. */
     private static final double NO_GROWTH = 1e-7;
+    /** How much larger a block must be able to stand elsewhere to be tried there. */
+    private static final double WORTHWHILE = 1.002;
+
+    private static final int HEIGHTS = 60;
+    private static final int COLUMNS = 12;
 
     private final TextAnchor anchor;
     private final VerticalAlign align;
@@ -89,15 +96,46 @@ final class ShapeSpace implements FitSpace {
                 }
             }
         }
+        return grownElsewhere(best, hulls, middle);
+    }
+
+    /** A larger block than that which grew, somewhere else in a shape with notches; or the same. */
+    private Grown grownElsewhere(Grown grown, List<InkHull> hulls, Point middle) {
+        Grown best = grown;
+        for (SpacePolygon part : parts) {
+            for (Coordinate place : part.isConvex() ? List.<Coordinate>of() : places(part)) {
+                double size = best.at[0] * WORTHWHILE;
+                double[] trial = {size, place.x - size * middle.x(), place.y - size * middle.y()};
+                if (size > 0 && fits(part, hulls, trial)) {
+                    best = new Grown(part, grow(part, hulls, trial));
+                }
+            }
+        }
         return best;
+    }
+
+    private List<Coordinate> places(SpacePolygon part) {
+        List<Coordinate> places = new ArrayList<>();
+        int columns = centred() ? 1 : COLUMNS;
+        int rows = centred() ? HEIGHTS : COLUMNS;
+        for (int i = 0; i < columns * rows; i++) {
+            double x = bounds.minX() + (i / rows + 0.5) / columns * bounds.width();
+            double y = bounds.minY() + (i % rows + 0.5) / rows * bounds.height();
+            if (part.contains(x, y)) {
+                places.add(new Coordinate(x, y));
+            }
+        }
+        return places;
     }
 
     private double[] grow(SpacePolygon part, List<InkHull> hulls, Coordinate start, Point middle) {
         double seed = 1e-6 * Math.max(bounds.width(), bounds.height());
         double[] at = {seed, start.x - seed * middle.x(), start.y - seed * middle.y()};
-        if (!fits(part, hulls, at)) {
-            return new double[3];
-        }
+        return fits(part, hulls, at) ? grow(part, hulls, at) : new double[3];
+    }
+
+    private double[] grow(SpacePolygon part, List<InkHull> hulls, double[] start) {
+        double[] at = start;
         for (int round = 0; round < MOST_ROUNDS; round++) {
             double[] next = largest(part, hulls, at);
             boolean grown = next[0] > at[0] * (1 + NO_GROWTH) && fits(part, hulls, next);

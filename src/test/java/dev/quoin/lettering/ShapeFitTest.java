@@ -9,6 +9,7 @@ import dev.quoin.geometry.Area;
 import dev.quoin.geometry.Box;
 import dev.quoin.geometry.FillRule;
 import dev.quoin.geometry.Path;
+import dev.quoin.geometry.Point;
 import dev.quoin.geometry.Polyline;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.RoundRectangle2D;
@@ -29,6 +30,7 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.prep.PreparedGeometry;
 import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
+import org.locationtech.jts.geom.util.AffineTransformation;
 
 /** Given a closed shape that is no rectangle, then the ink lies inside it, as large as it can. */
 class ShapeFitTest {
@@ -55,12 +57,21 @@ class ShapeFitTest {
             .cubicTo(-22, -10, -10, -12, -10, -4)
             .close()
             .build();
+    private static final Path ELL = Path.builder()
+            .moveTo(0, 0)
+            .lineTo(30, 0)
+            .lineTo(30, 9)
+            .lineTo(18, 9)
+            .lineTo(18, 26)
+            .lineTo(0, 26)
+            .close()
+            .build();
     private static final Path RING = Path.builder()
             .append(CIRCLE)
             .append(Path.of(new Ellipse2D.Double(17, -8, 6, 6)))
             .build();
     private static final Map<String, Path> SHAPES =
-            Map.of("circle", CIRCLE, "heart", HEART, "bone", BONE, "ring", RING);
+            Map.of("circle", CIRCLE, "heart", HEART, "bone", BONE, "ring", RING, "ell", ELL);
 
     /**
      * The largest size in a circle is its radius by that of the smallest circle around the ink whose centre lies on the
@@ -84,6 +95,70 @@ class ShapeFitTest {
         assertEquals(15 / smallest * set.capHeight(), fitted.capHeight(), 0.004 * fitted.capHeight());
         assertTrue(fitted.capHeight() < 15 / free * set.capHeight());
         assertTrue(covers(CIRCLE, fitted.outline()));
+    }
+
+    /**
+     * Against all places tried one by one: a line flush in the middle has the middle of its ink on the upright line through
+     * the middle of the shape's box, at any height; of all those places it takes one where it can be largest. Its convex
+     * hull is what must lie inside.
+     */
+    @ParameterizedTest
+    @ValueSource(strings = {"heart", "bone", "ring", "ell"})
+    void noOtherPlaceIsLargerByMoreThanAHundredth(String shape) {
+        for (String name :
+                List.of("Ada", "Wilhelmina", "g", "Jo", "Bartholomew Featherstone", "Þórður", "l", "W", "-")) {
+            double brute = largestOfAllPlaces(name, SHAPES.get(shape));
+            double found = fitted(name, SHAPES.get(shape), 0, 1).capHeight();
+            assertEquals(1, found / brute, 0.01, shape + ", " + name + ": " + found + " and " + brute);
+        }
+    }
+
+    /** Cap height, by the largest size at each of a thousand heights, and of ten times as many around the best. */
+    private static double largestOfAllPlaces(String name, Path shape) {
+        TypesetText set = Fonts.set(name, "sans-serif");
+        Geometry hull =
+                JTS.createMultiPointFromCoords(points(set.outline(), 1e-4)).convexHull();
+        Point middle = set.ink().centre();
+        // The same margin as ours keeps for the flattening of curves.
+        PreparedGeometry space = PreparedGeometryFactory.prepare(geometry(shape).buffer(-2 * SpacePolygon.FLATNESS));
+        Box box = shape.bounds();
+        double best = 0;
+        double step = box.height() / 1000;
+        double at = box.minY();
+        for (int i = 1; i < 1000; i++) {
+            double size = largestAt(hull, middle, space, box.centre().x(), box.minY() + i * step, best);
+            at = size > best ? box.minY() + i * step : at;
+            best = Math.max(best, size);
+        }
+        for (int i = -10; i <= 10; i++) {
+            best = Math.max(best, largestAt(hull, middle, space, box.centre().x(), at + i * step / 10, best));
+        }
+        return best * set.capHeight();
+    }
+
+    /** A convex line that lies inside does so at any smaller size, drawn in around a point of its own. */
+    private static double largestAt(
+            Geometry hull, Point middle, PreparedGeometry space, double x, double y, double worthIt) {
+        double least = worthIt;
+        double most = 1000;
+        if (!coversAt(hull, middle, space, x, y, least + 1e-9)) {
+            return 0;
+        }
+        while (most - least > 1e-4 * most) {
+            double size = (least + most) / 2;
+            if (coversAt(hull, middle, space, x, y, size)) {
+                least = size;
+            } else {
+                most = size;
+            }
+        }
+        return least;
+    }
+
+    private static boolean coversAt(
+            Geometry hull, Point middle, PreparedGeometry space, double x, double y, double size) {
+        return space.covers(new AffineTransformation(size, 0, x - size * middle.x(), 0, size, y - size * middle.y())
+                .transform(hull));
     }
 
     @Test
