@@ -11,9 +11,10 @@ import dev.quoin.plate.Seat;
  * @param count how many; their numbers follow the first
  * @param plate the first one's
  * @param seat the first one's
+ * @param back whether it is their back
  */
-record Alike(Item first, int count, Artwork artwork, Plate plate, Seat seat) {
+record Alike(Item first, int count, Artwork artwork, Plate plate, Seat seat, boolean back) {
     Alike andOneMore() {
-        return new Alike(first, count + 1, artwork, plate, seat);
+        return new Alike(first, count + 1, artwork, plate, seat, back);
     }
 }

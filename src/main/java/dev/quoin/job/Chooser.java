@@ -1,6 +1,5 @@
 package dev.quoin.job;
 
-import dev.quoin.art.Template;
 import dev.quoin.order.Order;
 import dev.quoin.order.Row;
 import dev.quoin.plate.Group;
@@ -33,6 +32,7 @@ final class Chooser {
     private final TemplateShelf templates;
     private final JigShelf jigs;
     private final Role templateRole;
+    private final Optional<Role> backRole;
     private final Role jigRole;
     private final Role recipeRole;
     private final Role blankRole;
@@ -48,6 +48,9 @@ final class Chooser {
         this.templates = templates;
         this.jigs = jigs;
         templateRole = new Role(order, settings, JobKey.TEMPLATE, JobKey.TEMPLATE_COLUMN, problems);
+        backRole = StandsReader.isTwoSided(settings)
+                ? Optional.of(new Role(order, settings, JobKey.BACK_TEMPLATE, JobKey.BACK_TEMPLATE_COLUMN, problems))
+                : Optional.empty();
         jigRole = new Role(order, settings, JobKey.JIG, JobKey.JIG_COLUMN, problems);
         recipeRole = new Role(order, settings, JobKey.RECIPE, JobKey.RECIPE_COLUMN, problems);
         blankRole = new Role(order, settings, JobKey.BLANK, JobKey.BLANK_COLUMN, problems);
@@ -59,6 +62,7 @@ final class Chooser {
         for (Role role : List.of(templateRole, jigRole, recipeRole, blankRole)) {
             role.column().ifPresent(deciding::add);
         }
+        backRole.ifPresent(role -> role.column().ifPresent(deciding::add));
     }
 
     /** What is chosen for a row; what is missing or unknown is a problem, and then there is no choice. */
@@ -75,26 +79,23 @@ final class Chooser {
     }
 
     private Optional<Choice> make(Row row, Problems problems) throws IOException {
-        Optional<Path> templateFile = required(templateRole.pathOf(row, problems), templateRole, row, problems);
         Optional<Path> jigFile = required(jigRole.pathOf(row, problems), jigRole, row, problems);
         Optional<Recipe> recipe = required(recipeRole.of(row), recipeRole, row, problems)
                 .flatMap(name -> known("recipe", name, shop.recipes(), recipeRole.place(row), problems));
         Optional<String> blankName = blankRole.of(row);
         Optional<Blank> blank =
                 blankName.flatMap(name -> known("blank", name, shop.blanks(), blankRole.place(row), problems));
-        if (templateFile.isEmpty()
-                || jigFile.isEmpty()
-                || recipe.isEmpty()
-                || blankName.isPresent() && blank.isEmpty()) {
+        Optional<List<ChosenTemplate>> sides = sides(row, problems);
+        if (sides.isEmpty() || jigFile.isEmpty() || recipe.isEmpty() || blankName.isPresent() && blank.isEmpty()) {
             return Optional.empty();
         }
-        Optional<Template> template = templates.take(templateFile.get(), source(templateRole, row), problems);
         Optional<Jig> jig = jigs.take(jigFile.get(), source(jigRole, row), problems);
         Optional<Lens> lens = lens(recipe.get(), problems);
-        if (template.isEmpty()
-                || jig.isEmpty()
-                || lens.isEmpty()
-                || !template.get().suits(recipe.get(), problems)) {
+        boolean suited = true;
+        for (ChosenTemplate side : sides.get()) {
+            suited &= side.template().suits(recipe.get(), problems);
+        }
+        if (jig.isEmpty() || lens.isEmpty() || !suited) {
             return Optional.empty();
         }
         List<String> values = groupColumns.stream()
@@ -102,7 +103,23 @@ final class Chooser {
                 .toList();
         Group group =
                 groups.computeIfAbsent(new Group(recipe.get(), blank, jig.get(), lens.get(), values), made -> made);
-        return Optional.of(new Choice(template.get(), templates.nameOf(templateFile.get()), group));
+        return Optional.of(new Choice(sides.get(), group));
+    }
+
+    /** The template of each side that is marked; nothing if one is missing. */
+    private Optional<List<ChosenTemplate>> sides(Row row, Problems problems) throws IOException {
+        List<ChosenTemplate> sides = new ArrayList<>();
+        List<Role> roles = new ArrayList<>(List.of(templateRole));
+        backRole.ifPresent(roles::add);
+        for (Role role : roles) {
+            Optional<Path> file = required(role.pathOf(row, problems), role, row, problems);
+            if (file.isPresent()) {
+                templates
+                        .take(file.get(), source(role, row), problems)
+                        .ifPresent(one -> sides.add(new ChosenTemplate(one, templates.nameOf(file.get()))));
+            }
+        }
+        return sides.size() == roles.size() ? Optional.of(sides) : Optional.empty();
     }
 
     /** A file that a row names may be missing for this row alone; one that the job names is missing for all. */

@@ -78,7 +78,7 @@ record InputsWriter(LoadedJob job, RunFolder folder) {
             case OUT, REPLACE -> Optional.empty();
             case SHOP -> settings.text(key).map(folderName -> "shop");
             case FONTS -> fontFolders();
-            case TEMPLATE, JIG -> settings.path(key).map(job.files()::nameOf);
+            case TEMPLATE, BACK_TEMPLATE, JIG -> settings.path(key).map(job.files()::nameOf);
             default -> settings.text(key);
         };
     }

@@ -9,6 +9,7 @@ import dev.quoin.plate.LoadedItem;
 import dev.quoin.plate.Part;
 import dev.quoin.plate.Plate;
 import dev.quoin.plate.Seat;
+import dev.quoin.plate.Stand;
 import dev.quoin.problem.Problems;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -18,7 +19,7 @@ import java.util.List;
 record ItemMerge(LoadedJob job, Sharing sharing) {
     /** The items of a part of a plate, loaded, in slot order. */
     List<LoadedItem> load(Plate plate, Part part) throws IOException {
-        List<Artwork> artworks = merge(part.seats(), sizes(plate));
+        List<Artwork> artworks = merge(part.seats(), part.stand(), sizes(plate));
         List<LoadedItem> loaded = new ArrayList<>();
         for (int i = 0; i < artworks.size(); i++) {
             Seat seat = part.seats().get(i);
@@ -37,24 +38,27 @@ record ItemMerge(LoadedJob job, Sharing sharing) {
             return sharing.ofOrder();
         }
         SharedSizes sizes = sharing.ofOrder().copy();
-        List<Artwork> artworks = merge(plate.seats(), sizes);
-        for (int i = 0; i < artworks.size(); i++) {
-            Item item = job.items().numbered(plate.seats().get(i).item());
-            sizes.take(choice(item.row()).template(), artworks.get(i), SameSize.PLATE);
+        for (Part part : plate.parts()) {
+            List<Artwork> artworks = merge(part.seats(), part.stand(), sharing.ofOrder());
+            for (int i = 0; i < artworks.size(); i++) {
+                Item item = job.items().numbered(part.seats().get(i).item());
+                sizes.take(choice(item.row()).side(part.stand()).template(), artworks.get(i), SameSize.PLATE);
+            }
         }
         return sizes;
     }
 
     /**
-     * An item's artwork.
+     * An item's artwork on the side that is up.
      *
      * @throws IllegalStateException if it has errors now, which would mean that merging depends on something else
      */
-    Artwork merge(Item item, SharedSizes sizes) throws IOException {
+    Artwork merge(Item item, Stand stand, SharedSizes sizes) throws IOException {
         Problems none = new Problems();
         Row row = item.row();
         Choice choice = choice(row);
-        return choice.template()
+        return choice.side(stand)
+                .template()
                 .merge(item, job.order().place(row), choice.group().recipe(), sizes, none)
                 .orElseThrow(
                         () -> new IllegalStateException("line " + row.line() + " was right before: " + none.sorted()));
@@ -68,14 +72,14 @@ record ItemMerge(LoadedJob job, Sharing sharing) {
     }
 
     /** Copies of a row share their artwork, unless something on it is the item's own. */
-    private List<Artwork> merge(List<Seat> seats, SharedSizes sizes) throws IOException {
+    private List<Artwork> merge(List<Seat> seats, Stand stand, SharedSizes sizes) throws IOException {
         List<Artwork> artworks = new ArrayList<>();
         int lastRow = -1;
         Artwork artwork = Artwork.EMPTY;
         for (Seat seat : seats) {
             Item item = job.items().numbered(seat.item());
             if (item.row().index() != lastRow || artwork.uses().ownToItem()) {
-                artwork = merge(item, sizes);
+                artwork = merge(item, stand, sizes);
                 lastRow = item.row().index();
             }
             artworks.add(artwork);

@@ -76,7 +76,7 @@ final class ItemsCsv {
                 Decimals.mm(placement.centre().x()),
                 Decimals.mm(placement.centre().y()),
                 Decimals.mm(placement.rotation()),
-                choice.templateName(),
+                choice.side(time.part().stand()).name(),
                 choice.group().recipe().name(),
                 Decimals.seconds(time.seconds())));
         row.addAll(item.row().cells());

@@ -8,6 +8,12 @@ import java.util.Optional;
 public enum JobKey {
     TEMPLATE("template", Kind.PATH, "FILE", "The SVG drawing that each row is merged into."),
     JIG("jig", Kind.PATH, "FILE", "The jig: an SVG drawing of its pockets, or a CSV of its slots."),
+    BACK_TEMPLATE("back-template", Kind.PATH, "FILE", "The SVG drawing for the back of the pieces, if that is marked."),
+    FLIP(
+            "flip",
+            Kind.TEXT,
+            "AXIS",
+            "The axis about which the whole jig is turned over for the back: y, left to right; x, top to bottom."),
     LENS(
             "lens",
             Kind.TEXT,
@@ -55,6 +61,11 @@ public enum JobKey {
     RECIPE_COLUMN("recipe-column", Kind.TEXT, "COLUMN", "The recipe of each row; an empty cell means --recipe."),
     TEMPLATE_COLUMN(
             "template-column", Kind.TEXT, "COLUMN", "The template of each row; an empty cell means --template."),
+    BACK_TEMPLATE_COLUMN(
+            "back-template-column",
+            Kind.TEXT,
+            "COLUMN",
+            "The template for the back of each row's pieces; an empty cell means --back-template."),
     BLANK_COLUMN("blank-column", Kind.TEXT, "COLUMN", "The blank of each row; an empty cell means --blank."),
     JIG_COLUMN("jig-column", Kind.TEXT, "COLUMN", "The jig of each row; an empty cell means --jig."),
     GROUP_BY(

@@ -4,8 +4,8 @@ import dev.quoin.optics.Beam;
 import dev.quoin.optics.LensChange;
 import dev.quoin.plate.Group;
 import dev.quoin.plate.GroupSurvey;
+import dev.quoin.plate.Part;
 import dev.quoin.plate.Plate;
-import dev.quoin.plate.Seat;
 import dev.quoin.problem.Problem;
 import dev.quoin.problem.Problems;
 import dev.quoin.shop.Blank;
@@ -29,7 +29,7 @@ final class LensQuotes {
     private final Progress progress;
     private final Machine machine;
     /** Lenses that fill the same slots with the same items take the same time. */
-    private final Map<List<List<Seat>>, RunSummary> worked = new HashMap<>();
+    private final Map<List<List<Part>>, RunSummary> worked = new HashMap<>();
 
     LensQuotes(LoadedJob job, Survey survey, Progress progress) {
         this.job = job;
@@ -66,8 +66,8 @@ final class LensQuotes {
     }
 
     private RunSummary work(Plan plan) throws IOException {
-        List<List<Seat>> seats = plan.plates().stream().map(Plate::seats).toList();
-        RunSummary known = worked.get(seats);
+        List<List<Part>> parts = plan.plates().stream().map(Plate::parts).toList();
+        RunSummary known = worked.get(parts);
         if (known != null) {
             return known;
         }
@@ -78,7 +78,7 @@ final class LensQuotes {
             totals.take(worker.time(plate), List.of());
         }
         RunSummary summary = totals.summary(job.settings().name(), Path.of(""), 0);
-        worked.put(seats, summary);
+        worked.put(parts, summary);
         return summary;
     }
 

@@ -97,7 +97,7 @@ public final class Proof {
         for (Row row : rows) {
             progress.report("drawing", row.index() + 1, rows.size());
             for (Alike alike : artwork.of(row)) {
-                items.take(views.item(alike, artwork.page(row)));
+                items.take(views.item(alike, artwork.page(alike)));
             }
         }
     }

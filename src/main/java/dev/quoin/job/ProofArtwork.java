@@ -1,5 +1,6 @@
 package dev.quoin.job;
 
+import dev.quoin.art.Artwork;
 import dev.quoin.art.SharedSizes;
 import dev.quoin.drawing.Page;
 import dev.quoin.geometry.Box;
@@ -7,6 +8,7 @@ import dev.quoin.order.Item;
 import dev.quoin.order.Row;
 import dev.quoin.plate.Plate;
 import dev.quoin.plate.Seat;
+import dev.quoin.plate.Stand;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
@@ -44,29 +46,40 @@ final class ProofArtwork {
 
     /** A row's items; none of a row that is left out. */
     List<Alike> of(Row row) throws IOException {
-        List<Alike> found = new ArrayList<>();
+        List<List<Alike>> found = new ArrayList<>();
         for (Item item : job.items().ofRow(row)) {
             if (seatOf[item.number()] != null) {
                 int last = found.size() - 1;
-                if (last >= 0 && isLike(found.get(last), item)) {
-                    found.set(last, found.get(last).andOneMore());
+                if (last >= 0 && found.get(last).stream().allMatch(side -> isLike(side, item))) {
+                    found.get(last).replaceAll(Alike::andOneMore);
                 } else {
                     found.add(drawn(item));
                 }
             }
         }
-        return found;
+        return found.stream().flatMap(List::stream).toList();
     }
 
-    /** The page of a row's template around the item's centre, mm. */
-    Box page(Row row) throws IOException {
-        Page page = merge.choice(row).template().page();
+    /** The page of the template of a side around the item's centre, mm. */
+    Box page(Alike alike) throws IOException {
+        Page page = merge.choice(alike.first().row())
+                .sides()
+                .get(alike.back() ? 1 : 0)
+                .template()
+                .page();
         return Box.centred(page.width(), page.height());
     }
 
-    private Alike drawn(Item item) throws IOException {
+    /** Its front and, if it is marked too, its back. */
+    private List<Alike> drawn(Item item) throws IOException {
         Plate plate = plateOf[item.number()];
-        return new Alike(item, 1, merge.merge(item, sizes.get(plate)), plate, seatOf[item.number()]);
+        List<Alike> sides = new ArrayList<>();
+        for (List<Stand> face : job.stands().faces()) {
+            Artwork artwork = merge.merge(item, face.get(0), sizes.get(plate));
+            sides.add(new Alike(
+                    item, 1, artwork, plate, seatOf[item.number()], face.get(0).isBack()));
+        }
+        return sides;
     }
 
     /** Copies look alike, but for what is an item's own, and for sizes that each plate has for itself. */

@@ -71,7 +71,8 @@ final class ProofViews {
                 outline(alike, blank, page),
                 blank.map(Blank::colour).orElse(""),
                 ink(alike.artwork(), alike.plate().group().recipe()),
-                flags(alike.artwork(), row));
+                flags(alike.artwork(), row),
+                alike.back());
     }
 
     /**
@@ -82,7 +83,8 @@ final class ProofViews {
         if (blank.filter(one -> one.width() > 0 && one.height() > 0).isEmpty()) {
             return Path.of(page);
         }
-        Path pocket = alike.seat().placement().slot().pocket();
+        Path front = alike.seat().placement().slot().pocket();
+        Path pocket = alike.back() ? front.transform(Affine.scale(-1, 1)) : front;
         Box box = pocket.bounds();
         double x = blank.get().width() / box.width();
         double y = blank.get().height() / box.height();

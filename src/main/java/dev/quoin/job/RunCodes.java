@@ -37,10 +37,12 @@ final class RunCodes {
             for (RunItem row : book.items().values()) {
                 if (row.section() == section) {
                     Item item = job.items().numbered(row.number());
-                    Optional<Artwork> artwork = merge(job, item);
-                    artwork.map(Artwork::codes)
-                            .filter(found -> !found.isEmpty())
-                            .ifPresent(found -> codes.put(row.number(), new ArrayList<>(found)));
+                    for (Artwork side : merge(job, item)) {
+                        if (!side.codes().isEmpty()) {
+                            codes.computeIfAbsent(row.number(), made -> new ArrayList<>())
+                                    .addAll(side.codes());
+                        }
+                    }
                 }
             }
         }
@@ -60,17 +62,22 @@ final class RunCodes {
         return false;
     }
 
-    private static Optional<Artwork> merge(LoadedJob job, Item item) throws IOException {
+    /** What is marked on each side of an item. */
+    private static List<Artwork> merge(LoadedJob job, Item item) throws IOException {
+        List<Artwork> sides = new ArrayList<>();
         Optional<Choice> choice = job.chooser().choose(item.row(), new Problems());
-        return choice.isEmpty()
-                ? Optional.empty()
-                : choice.get()
-                        .template()
+        if (choice.isPresent()) {
+            for (ChosenTemplate side : choice.get().sides()) {
+                side.template()
                         .merge(
                                 item,
                                 job.order().place(item.row()),
                                 choice.get().group().recipe(),
                                 SharedSizes.none(),
-                                new Problems());
+                                new Problems())
+                        .ifPresent(sides::add);
+            }
+        }
+        return sides;
     }
 }

@@ -29,10 +29,12 @@ import dev.quoin.shop.Blank;
 import dev.quoin.shop.Material;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /** Lays what was planned and worked out before the papers, which work nothing out themselves. */
@@ -124,15 +126,20 @@ final class SheetViews {
         };
     }
 
-    /** What is marked on each item over all parts, by its number; a text that parts share once. */
+    /** What is marked on each item over all parts, by its number; what stands on the back is said to. */
     private static Map<Integer, List<String>> texts(WorkedPlate worked) {
         Map<Integer, List<String>> texts = new HashMap<>();
+        Set<String> told = new HashSet<>();
         for (WorkedPart part : worked.parts()) {
+            boolean back = part.part().stand().isBack();
             for (LoadedItem item : part.items()) {
                 List<String> known = texts.computeIfAbsent(item.item(), made -> new ArrayList<>());
-                texts(item).stream()
-                        .filter(text -> !known.contains(text) || part.part().number() == 1)
-                        .forEach(known::add);
+                // A round piece shows the same texts in each of its parts.
+                if (told.add(item.item() + " " + back)) {
+                    texts(item).stream()
+                            .map(text -> back ? "back: " + text : text)
+                            .forEach(known::add);
+                }
             }
         }
         return texts;

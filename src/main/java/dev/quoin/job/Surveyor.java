@@ -66,7 +66,7 @@ final class Surveyor {
         Problems own = new Problems();
         Optional<Choice> choice = job.chooser().choose(row, own);
         if (choice.isPresent()) {
-            List<Artwork> artworks = merge(row, choice.get(), own);
+            List<List<Artwork>> artworks = merge(row, choice.get(), own);
             for (int i = 0; i < artworks.size() && !own.hasErrors(); i++) {
                 place(row, choice.get(), artworks.get(i), own);
             }
@@ -74,7 +74,7 @@ final class Surveyor {
                 rowsOfGroup
                         .computeIfAbsent(groups.get(choice.get().group()), made -> new ArrayList<>())
                         .add(row.index());
-                artworks.forEach(artwork -> sharing.take(choice.get().template(), artwork));
+                artworks.forEach(sides -> share(choice.get(), sides));
             }
         }
         int item = job.items().ofRow(row).get(0).number();
@@ -82,37 +82,64 @@ final class Surveyor {
         return !own.hasErrors();
     }
 
-    /** The artwork of each of a row's items that looks like no other of them. */
-    private List<Artwork> merge(Row row, Choice choice, Problems own) {
-        List<Artwork> artworks = new ArrayList<>();
+    private void share(Choice choice, List<Artwork> sides) {
+        for (int side = 0; side < sides.size(); side++) {
+            sharing.take(choice.sides().get(side).template(), sides.get(side));
+        }
+    }
+
+    /** The artwork, side by side, of each of a row's items that looks like no other of them. */
+    private List<List<Artwork>> merge(Row row, Choice choice, Problems own) {
+        List<List<Artwork>> artworks = new ArrayList<>();
         for (Item item : job.items().ofRow(row)) {
-            Optional<Artwork> artwork = choice.template()
-                    .merge(item, job.order().place(row), choice.group().recipe(), SharedSizes.none(), own);
-            artwork.ifPresent(artworks::add);
-            artwork.ifPresent(art -> columnsUsed.or(art.uses().columns()));
-            if (artwork.isEmpty() || !artwork.get().uses().ownToItem()) {
+            List<Artwork> sides = new ArrayList<>();
+            for (ChosenTemplate side : choice.sides()) {
+                merge(item, choice, side, own).ifPresent(sides::add);
+            }
+            if (sides.size() < choice.sides().size()) {
+                return artworks;
+            }
+            artworks.add(sides);
+            if (sides.stream().noneMatch(artwork -> artwork.uses().ownToItem())) {
                 return artworks;
             }
         }
         return artworks;
     }
 
-    private void place(Row row, Choice choice, Artwork artwork, Problems own) {
+    /** Of two sides, problems say on which they are. */
+    private Optional<Artwork> merge(Item item, Choice choice, ChosenTemplate side, Problems own) {
+        Problems found = new Problems();
+        Optional<Artwork> artwork = side.template()
+                .merge(item, job.order().place(item.row()), choice.group().recipe(), SharedSizes.none(), found);
+        artwork.ifPresent(art -> columnsUsed.or(art.uses().columns()));
+        boolean tells = choice.sides().size() > 1;
+        found.sorted().forEach(one -> own.add(tells && isOf(item.row(), one) ? on(side, one) : one));
+        return artwork;
+    }
+
+    private static Problem on(ChosenTemplate side, Problem problem) {
+        return new Problem(
+                problem.severity(),
+                problem.place(),
+                problem.item(),
+                problem.message() + " (template " + side.name() + ")",
+                problem.remedy());
+    }
+
+    private void place(Row row, Choice choice, List<Artwork> sides, Problems own) {
         GroupSurvey group = groups.computeIfAbsent(
                 choice.group(),
                 made -> new GroupSurvey(made, job.stands(), job.shop().machine()));
-        codes.take(
-                artwork,
-                group,
-                job.order().place(row),
-                job.items().ofRow(row).get(0).number());
-        if (group.add(List.of(artwork)).isPresent()) {
-            own.error(
-                    job.order().place(row),
-                    "its ink stands out of every usable pocket of the jig "
-                            + choice.group().jig().name() + " (template " + choice.templateName() + ")",
-                    "use a smaller template or a jig with larger pockets");
-        }
+        int first = job.items().ofRow(row).get(0).number();
+        sides.forEach(side -> codes.take(side, group, job.order().place(row), first));
+        group.add(sides)
+                .ifPresent(side -> own.error(
+                        job.order().place(row),
+                        "its ink stands out of every usable pocket of the jig "
+                                + choice.group().jig().name() + " (template "
+                                + choice.sides().get(side).name() + ")",
+                        "use a smaller template or a jig with larger pockets"));
     }
 
     private boolean isOf(Row row, Problem problem) {

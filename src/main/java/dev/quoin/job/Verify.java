@@ -17,6 +17,7 @@ import dev.quoin.verify.Proof;
 import dev.quoin.verify.RecordCheck;
 import dev.quoin.verify.ReprintCheck;
 import dev.quoin.verify.RunClaims;
+import dev.quoin.verify.SideCheck;
 import dev.quoin.verify.TableCheck;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -81,6 +82,7 @@ public final class Verify {
         new TableCheck(claims.get(), problems).check();
         checkOrder(run);
         Fixtures fixtures = new Fixtures(run);
+        new SideCheck(claims.get(), fixtures::of, problems).check();
         long marks = checkPlates(run, listed, claims.get(), fixtures);
         SortedSet<Integer> reprints = new ReprintFolder(run.folder()).whole();
         new RecordCheck(claims.get(), reprints, problems).check(log);

@@ -15,6 +15,7 @@ import java.util.List;
  * @param colour of the blank: {@code #rrggbb}, or empty
  * @param ink in the order of the steps
  * @param flags what to look at, in words
+ * @param back whether it is the back of the piece
  */
 public record ProofItem(
         int first,
@@ -25,7 +26,8 @@ public record ProofItem(
         Path outline,
         String colour,
         List<ProofInk> ink,
-        List<String> flags) {
+        List<String> flags,
+        boolean back) {
     public ProofItem {
         typed = List.copyOf(typed);
         ink = List.copyOf(ink);

@@ -11,24 +11,28 @@ import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /**
  * The parts of each plate against each other: on each side that is marked, every item of the plate is marked in exactly one
  * part, or, of round pieces, in all.
  */
-final class SideCheck {
+public final class SideCheck {
     private static final String REMEDY = "prepare the run again";
 
     private final RunClaims claims;
+    private final Function<PlateClaim, Fixture> fixtures;
     private final Problems problems;
 
-    SideCheck(RunClaims claims, Problems problems) {
+    public SideCheck(RunClaims claims, Function<PlateClaim, Fixture> fixtures, Problems problems) {
         this.claims = claims;
+        this.fixtures = fixtures;
         this.problems = problems;
     }
 
-    void check() {
+    /** Checks all. */
+    public void check() {
         Map<PartKey, List<ItemClaim>> items = claims.itemsByPart();
         Map<Integer, SortedSet<Integer>> onPlate = claims.items().stream()
                 .collect(Collectors.groupingBy(
@@ -41,6 +45,13 @@ final class SideCheck {
         Map<Optional<?>, Map<Integer, PlateClaim>> sides = new HashMap<>();
         files.forEach(file -> sides.computeIfAbsent(file.stand().flip(), made -> new TreeMap<>())
                 .putIfAbsent(file.part(), file));
+        int expected = fixtures.apply(files.get(0)).stands().faces().size();
+        if (sides.size() != expected) {
+            problems.error(
+                    files.get(0).place(),
+                    "plate " + files.get(0).plate() + " is marked on " + sides.size() + " of " + expected + " sides",
+                    REMEDY);
+        }
         for (Map<Integer, PlateClaim> parts : sides.values()) {
             boolean round =
                     parts.values().stream().allMatch(part -> part.stand().band().isPresent());

@@ -32,7 +32,6 @@ public final class TableCheck {
         items.keySet().removeAll(claims.filesByPart().keySet());
         items.forEach((part, lost) -> lost.forEach(item -> problems.error(
                 item.place(), "item " + item.item() + " is on " + part + ", which the run has not", REMEDY)));
-        new SideCheck(claims, problems).check();
     }
 
     private void checkOnce() {

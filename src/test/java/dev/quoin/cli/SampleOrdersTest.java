@@ -65,6 +65,13 @@ class SampleOrdersTest {
                 List.of("1", "2", "3"), CsvText.read(run.resolve("plates.csv")).column("part"));
     }
 
+    @Test
+    void ferryKeysAreMarkedOnBothSides() throws Exception {
+        Path run = prepared("ferry-keys");
+        assertEquals(16, CsvText.read(run.resolve("items.csv")).rows().size());
+        assertEquals(List.of("8", "8"), CsvText.read(run.resolve("plates.csv")).column("items"));
+    }
+
     private Path prepared(String sample) {
         QuoinRun run = QuoinRun.of(
                 PROJECT,

@@ -13,7 +13,8 @@ class ProofPictureTest {
     private static ProofPicture picture(double width, double height, String colour) {
         Path outline = Path.of(Box.centred(width, height));
         return ProofPicture.of(
-                new ProofItem(1, 1, 2, List.of(), "", outline, colour, List.of(), List.of()), new SharedOutlines());
+                new ProofItem(1, 1, 2, List.of(), "", outline, colour, List.of(), List.of(), false),
+                new SharedOutlines());
     }
 
     /** With 1 mm of border, in the room of 104 x 70 mm. */
