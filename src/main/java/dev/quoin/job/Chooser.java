@@ -86,11 +86,14 @@ final class Chooser {
         Optional<Blank> blank =
                 blankName.flatMap(name -> known("blank", name, shop.blanks(), blankRole.place(row), problems));
         Optional<List<ChosenTemplate>> sides = sides(row, problems);
-        if (sides.isEmpty() || jigFile.isEmpty() || recipe.isEmpty() || blankName.isPresent() && blank.isEmpty()) {
+        if (jigFile.isEmpty() || recipe.isEmpty() || blankName.isPresent() && blank.isEmpty()) {
             return Optional.empty();
         }
         Optional<Jig> jig = jigs.take(jigFile.get(), source(jigRole, row), problems);
         Optional<Lens> lens = lens(recipe.get(), problems);
+        if (sides.isEmpty()) {
+            return Optional.empty();
+        }
         boolean suited = true;
         for (ChosenTemplate side : sides.get()) {
             suited &= side.template().suits(recipe.get(), problems);

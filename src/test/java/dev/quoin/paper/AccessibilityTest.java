@@ -73,7 +73,8 @@ class AccessibilityTest {
                 dev.quoin.geometry.Path.of(Box.centred(50, 25)),
                 colour,
                 List.of(ink),
-                List.of("Broken into 2 lines: Ada / Marsh"));
+                List.of("Broken into 2 lines: Ada / Marsh"),
+                false);
     }
 
     private void assertNothingSerious(String html) throws Exception {
