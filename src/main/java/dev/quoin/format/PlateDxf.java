@@ -18,10 +18,15 @@ import java.util.List;
  */
 final class PlateDxf implements PlateFormat {
     /**
-     * How far lines may leave the curves, mm: no more than rounding to 3 decimals does. A line is shorter than its curve by
-     * a third of this for each radian that the curve turns.
+     * How far lines may leave the curves, mm, the coarsest first: the first that keeps the length is taken, and the last is
+     * no more than rounding to 3 decimals does. A line is shorter than its curve by a third of this for each radian that
+     * the curve turns.
      */
-    private static final double TOLERANCE = 0.0005;
+    private static final double[] TOLERANCES = {0.004, 0.002, 0.001, 0.0005};
+
+    private static final double FINEST = 0.0001;
+    /** By how much the lines of a mark may be shorter than its curves, mm; rounding may take as much again. */
+    private static final double SHORTER = 0.005;
 
     private final double field;
     private final boolean hatched;
@@ -51,9 +56,20 @@ final class PlateDxf implements PlateFormat {
         for (Mark mark : item.marks(step)) {
             boolean lines = hatched || step.method() == Method.FOLLOW;
             Path path = lines ? mark.path() : DisjointOutline.of(mark.area());
-            for (Polyline line : path.transform(item.placement().pose()).flatten(TOLERANCE)) {
+            for (Polyline line : lines(path.transform(item.placement().pose()))) {
                 dxf.polyline(layer, line, line.closed() || !lines);
             }
         }
+    }
+
+    private static List<Polyline> lines(Path path) {
+        double length = path.length(FINEST);
+        for (double tolerance : TOLERANCES) {
+            List<Polyline> lines = path.flatten(tolerance);
+            if (length - lines.stream().mapToDouble(Polyline::length).sum() <= SHORTER) {
+                return lines;
+            }
+        }
+        return path.flatten(TOLERANCES[TOLERANCES.length - 1]);
     }
 }

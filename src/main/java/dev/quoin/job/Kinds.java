@@ -28,7 +28,7 @@ record Kinds(Set<PlateKind> plates, Set<PaperKind> papers) {
     static Set<PlateKind> plates(List<String> words, Place place, Problems problems) {
         Set<PlateKind> kinds = EnumSet.of(PlateKind.SVG);
         for (String word : words) {
-            String trouble = JobKey.PLATE_FORMAT.option() + ": plates cannot be written as '" + word + "'";
+            String trouble = "plates cannot be written as '" + word + "'";
             known(word, PlateKind::named, PlateKind.words(), place, trouble, problems)
                     .ifPresent(kinds::add);
         }
@@ -38,7 +38,7 @@ record Kinds(Set<PlateKind> plates, Set<PaperKind> papers) {
     static Set<PaperKind> papers(List<String> words, Place place, Problems problems) {
         Set<PaperKind> kinds = EnumSet.of(PaperKind.HTML);
         for (String word : words) {
-            String trouble = JobKey.SHEET.option() + ": a sheet cannot be written as '" + word + "'";
+            String trouble = "a sheet cannot be written as '" + word + "'";
             known(word, PaperKind::named, PaperKind.words(), place, trouble, problems)
                     .ifPresent(kinds::add);
         }

@@ -1,0 +1,192 @@
+package dev.quoin.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.quoin.browser.PdfContent;
+import dev.quoin.cli.Program.Ended;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.concurrent.TimeUnit;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Plates as PDF and DXF and sheets as PDF, wherever plates and sheets are written: runs, their extensions, reprints. */
+class OtherKindsOfFileTest {
+    private static final String[] ALL = {"--plate-format", "pdf,dxf", "--sheet", "html,pdf"};
+
+    @TempDir
+    private Path folder;
+
+    private Program quoin;
+    private Path run;
+
+    @BeforeEach
+    void given() throws IOException {
+        Path job = SmallJob.in(folder).folder();
+        quoin = new Program(job);
+        run = job.resolve("run");
+    }
+
+    private void prepare(String... more) {
+        assertDone(command("prepare", ".", "--out", "run"), more);
+    }
+
+    private void assertDone(String[] command, String... more) {
+        Ended ended = quoin.run(join(command, more));
+        assertEquals(0, ended.status(), ended.err());
+    }
+
+    private static String[] command(String... words) {
+        return words;
+    }
+
+    private static String[] join(String[] first, String[] second) {
+        return Stream.of(first, second).flatMap(Stream::of).toArray(String[]::new);
+    }
+
+    private void assertThere(String... names) throws IOException {
+        for (String name : names) {
+            assertTrue(Files.size(run.resolve(name)) > 500, name);
+        }
+    }
+
+    @Test
+    void aRunHasThemAndItsManifestListsThem() throws IOException {
+        prepare(ALL);
+        assertThere("plate-001.pdf", "plate-003.dxf", "run-sheet.pdf", "run-sheet.html");
+        String manifest = Files.readString(run.resolve("manifest.csv"));
+        for (String name : List.of("plate-001.pdf", "plate-001.dxf", "run-sheet.pdf")) {
+            assertTrue(manifest.contains("\n" + name + ","), manifest);
+        }
+        assertDone(command("verify", "run"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"plate-002.pdf", "plate-001.dxf", "run-sheet.pdf"})
+    void aFlippedByteInOneOfThemIsFound(String name) throws IOException {
+        prepare(ALL);
+        byte[] whole = Files.readAllBytes(run.resolve(name));
+        for (int at : List.of(0, whole.length / 2, whole.length - 2)) {
+            byte[] changed = whole.clone();
+            changed[at] ^= 1;
+            Files.write(run.resolve(name), changed);
+            Ended ended = quoin.run("verify", "run");
+            assertEquals(1, ended.status(), name + " at " + at);
+            assertTrue(ended.err().contains(name), ended.err());
+        }
+    }
+
+    @Test
+    void withAFileForEachStepThereIsOneOfEachKindForEachStep() throws IOException {
+        prepare(join(ALL, command("--split-steps")));
+        for (String step : List.of("step-1-engrave", "step-2-outline")) {
+            assertThere("plate-001-" + step + ".svg", "plate-001-" + step + ".pdf", "plate-001-" + step + ".dxf");
+            String dxf = Files.readString(run.resolve("plate-001-" + step + ".dxf"));
+            assertTrue(dxf.contains("\n8\n" + step + "\n"), "its layer");
+        }
+        assertFalse(
+                Files.readString(run.resolve("plate-001-step-1-engrave.dxf")).contains("step-2-outline"));
+        assertDone(command("verify", "run"));
+    }
+
+    /** Open lines, each of two points: 240 mm of them fill a square millimetre at 0.05 mm, and no area is left to be filled. */
+    @Test
+    void hatchedPlatesHoldLinesInEveryKind() throws IOException {
+        prepare(join(ALL, command("--hatched")));
+        String pdf = PdfContent.of(run.resolve("plate-001.pdf"));
+        assertTrue(pdf.contains("\nS\n"), "paths are stroked");
+        assertFalse(pdf.contains("\nf\n") || pdf.contains("\nf*\n"), "nothing is filled");
+        String svg = Files.readString(run.resolve("plate-001.svg"));
+        String lines = svg.substring(svg.indexOf("step-1-engrave"), svg.indexOf("step-2-outline"));
+        int strokes = lines.split("M[0-9]", -1).length - 1;
+        String dxf = Files.readString(run.resolve("plate-001.dxf"));
+        assertEquals(strokes, dxf.split("POLYLINE\n8\nstep-1-engrave\n", -1).length - 1);
+        assertTrue(strokes > 500, strokes + " strokes");
+    }
+
+    @Test
+    void anExtensionHasTheKindsOfItsRun() throws IOException {
+        prepare(ALL);
+        Files.writeString(run.resolveSibling("new.csv"), SmallJob.HEADER + SmallJob.ROWS + "Fay,blue,1\n");
+        assertDone(command("extend", "run", "new.csv"));
+        assertThere("plate-004.svg", "plate-004.pdf", "plate-004.dxf", "run-sheet-2.html", "run-sheet-2.pdf");
+        assertDone(command("verify", "run"));
+    }
+
+    @Test
+    void aReprintHasTheKindsOfItsRun() throws IOException {
+        prepare(ALL);
+        assertDone(command("reprint", "run", "--plate", "2"));
+        assertThere("reprints/reprint-001.dxf", "reprints/reprint-001.sheet.pdf", "reprints/reprint-001.html");
+        String again = Files.readString(run.resolve("reprints/reprint-001.dxf"));
+        assertEquals(polylines(Files.readString(run.resolve("plate-002.dxf"))), polylines(again));
+        String pdf = Files.readString(run.resolve("reprints/reprint-001.pdf"), StandardCharsets.ISO_8859_1);
+        assertTrue(pdf.contains("/Name (step-2-outline)"), "a layer for each step");
+        assertDone(command("verify", "run"));
+    }
+
+    /** How many there are on each layer. */
+    private static Map<String, Integer> polylines(String dxf) {
+        Map<String, Integer> found = new TreeMap<>();
+        Matcher line = Pattern.compile("\nPOLYLINE\n8\n(.*)\n").matcher(dxf);
+        while (line.find()) {
+            found.merge(line.group(1), 1, Integer::sum);
+        }
+        return found;
+    }
+
+    @Test
+    void orThoseThatItIsAskedFor() throws IOException {
+        prepare();
+        assertDone(command("reprint", "run", "--item", "5", "--plate-format", "dxf", "--sheet", "pdf"));
+        assertThere("reprints/reprint-001.svg", "reprints/reprint-001.dxf", "reprints/reprint-001.sheet.pdf");
+        assertFalse(Files.exists(run.resolve("reprints/reprint-001.pdf")));
+        Ended ended = quoin.run("reprint", "run", "--item", "5", "--plate-format", "dfx");
+        assertEquals(1, ended.status());
+        assertEquals(
+                "--plate-format: plates cannot be written as 'dfx'; did you mean 'dxf'?\n",
+                ended.err().replace("\r", ""));
+    }
+
+    @Test
+    void theSheetOfAReprintHasACodeForAScanner() throws IOException {
+        prepare();
+        assertDone(command("reprint", "run", "--item", "5"));
+        String sheet = Files.readString(run.resolve("reprints/reprint-001.html"));
+        assertTrue(sheet.contains("aria-label=\"For a scanner: run/reprint-001\""), sheet);
+    }
+
+    @Test
+    void aKindOfSheetThatThereIsNotIsTold() {
+        Ended ended = quoin.run("prepare", ".", "--out", "run", "--sheet", "html,pfd");
+        assertEquals(1, ended.status());
+        assertTrue(
+                ended.err().contains("--sheet: a sheet cannot be written as 'pfd'; did you mean 'pdf'?"), ended.err());
+    }
+
+    /** The library that lays out PDF pages costs start time, which nobody who wants none should pay. */
+    @Test
+    void withoutAPdfNothingOfItsLayoutIsLoaded() throws Exception {
+        Process process = JavaProcess.start(
+                run.getParent(), List.of("-Xlog:class+load:file=classes.txt"), "prepare", ".", "--out", "run");
+        assertTrue(process.waitFor(60, TimeUnit.SECONDS));
+        assertEquals(0, process.exitValue());
+        String classes = Files.readString(run.resolveSibling("classes.txt"));
+        assertTrue(classes.contains("dev.quoin.paper.RunSheetWriter"));
+        assertFalse(classes.contains("openhtmltopdf"));
+        assertFalse(classes.contains("org.apache.pdfbox"));
+    }
+}
