@@ -8,6 +8,7 @@ import freemarker.core.InvalidReferenceException;
 import freemarker.core.ParseException;
 import freemarker.core.TemplateClassResolver;
 import freemarker.template.Configuration;
+import freemarker.template.SimpleScalar;
 import freemarker.template.Template;
 import freemarker.template.TemplateException;
 import freemarker.template.TemplateExceptionHandler;
@@ -20,6 +21,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.UnaryOperator;
 
 /**
@@ -33,6 +35,9 @@ final class Expressions {
 
     /** Numbers in the language's own digits and decimal sign, but never 2,026 for a year. */
     private static final String UNGROUPED = "0.################";
+
+    /** Names that FreeMarker reads as values, also where a column is called so. */
+    private static final Set<String> LITERALS = Set.of("true", "false");
 
     private final Configuration configuration;
     private final Columns columns;
@@ -93,7 +98,10 @@ final class Expressions {
         try {
             Template template = new Template("placeholder", new StringReader(source), configuration);
             tryOut(template, trial);
-            return Optional.of(row -> process(template, source, row));
+            return Optional.of(
+                    isColumn(expression)
+                            ? column(expression, template, source)
+                            : row -> process(template, source, row));
         } catch (ParseException e) {
             problems.error(
                     place,
@@ -103,6 +111,19 @@ final class Expressions {
         } catch (IOException e) {
             throw new IllegalStateException("a string cannot fail to be read", e);
         }
+    }
+
+    /** Whether the expression is a column's name and nothing else, as most are. */
+    private boolean isColumn(String expression) {
+        return columns.ofVariable(expression).isPresent() && !LITERALS.contains(expression);
+    }
+
+    /** A column's text can be had without working anything out; a date, or nothing, is left to FreeMarker. */
+    private static TextSource.Part column(String variable, Template template, String source) {
+        return row -> row.get(variable) instanceof SimpleScalar text
+                        && text.getAsString().length() <= MOST_CHARACTERS
+                ? text.getAsString()
+                : process(template, source, row);
     }
 
     /** Works the placeholder out once, so that a column that the order lacks is told once, and not for every row. */

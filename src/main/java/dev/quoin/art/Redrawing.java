@@ -52,9 +52,14 @@ final class Redrawing {
             }
             values.add(value.get());
         }
-        Redrawn redrawn = remembered.computeIfAbsent(values, this::redraw);
+        Redrawn redrawn = redrawn(values);
         redrawn.problems().forEach(problem -> tell(problem, values, row));
         return redrawn.pieces().isEmpty() ? List.of() : redrawn.pieces().get(index);
+    }
+
+    /** One thread at a time: the drawing is changed to be drawn anew. */
+    private synchronized Redrawn redrawn(List<String> values) {
+        return remembered.computeIfAbsent(values, this::redraw);
     }
 
     /** An error that quotes what a row's value makes of an attribute is the row's; others are the template's. */

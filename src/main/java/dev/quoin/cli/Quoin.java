@@ -2,12 +2,19 @@ package dev.quoin.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Supplier;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help.Ansi;
 
 /** The program: its commands, and how they end. Streams and folder are handed in, so that tests can run it. */
 public final class Quoin {
+    private static final String HELP = "help";
+
     private final PrintWriter out;
     private final PrintWriter err;
     private final Path workingFolder;
@@ -30,32 +37,49 @@ public final class Quoin {
 
     /** Runs one command and returns the exit status. */
     public int run(String... args) {
-        return commandLine().execute(args);
+        return commandLine(args).execute(args);
     }
 
+    /** The program with all its commands. */
     CommandLine commandLine() {
+        return root(commands().values());
+    }
+
+    /** With the one command that the arguments name, since each takes a while to set up; with all, if they name none. */
+    private CommandLine commandLine(String... args) {
+        boolean one = args.length > 0 && !args[0].equals(HELP) && commands().containsKey(args[0]);
+        return one ? root(List.of(commands().get(args[0]))) : commandLine();
+    }
+
+    private Map<String, Supplier<CommandLine>> commands() {
         Console console = new Console(out, err, terminal);
+        Map<String, Supplier<CommandLine>> commands = new LinkedHashMap<>();
+        commands.put("prepare", () -> JobArguments.addTo(new CommandLine(new PrepareCommand(console, workingFolder))));
+        commands.put("check", () -> JobArguments.addTo(new CommandLine(new CheckCommand(console, workingFolder))));
+        commands.put("quote", () -> JobArguments.addTo(new CommandLine(new QuoteCommand(console, workingFolder))));
+        commands.put("proof", () -> JobArguments.addTo(new CommandLine(new ProofCommand(console, workingFolder))));
+        commands.put("jig", () -> JigCommand.of(console, workingFolder));
+        commands.put("reprint", () -> new CommandLine(new ReprintCommand(console, workingFolder)));
+        commands.put("done", () -> new CommandLine(new DoneCommand(console, workingFolder)));
+        commands.put("status", () -> new CommandLine(new StatusCommand(console, workingFolder)));
+        commands.put("extend", () -> new CommandLine(new ExtendCommand(console, workingFolder)));
+        commands.put("verify", () -> new CommandLine(new VerifyCommand(console, workingFolder)));
+        commands.put("grid", () -> new CommandLine(new GridCommand(console, workingFolder)));
+        commands.put("calibrate", () -> new CommandLine(new CalibrateCommand(console, workingFolder)));
+        commands.put(HELP, () -> new CommandLine(new CommandLine.HelpCommand()));
+        return commands;
+    }
+
+    private CommandLine root(Collection<Supplier<CommandLine>> commands) {
         CommandLine root = new CommandLine(new Root());
-        root.addSubcommand(JobArguments.addTo(new CommandLine(new PrepareCommand(console, workingFolder))));
-        root.addSubcommand(JobArguments.addTo(new CommandLine(new CheckCommand(console, workingFolder))));
-        root.addSubcommand(JobArguments.addTo(new CommandLine(new QuoteCommand(console, workingFolder))));
-        root.addSubcommand(JobArguments.addTo(new CommandLine(new ProofCommand(console, workingFolder))));
-        root.addSubcommand(JigCommand.of(console, workingFolder));
-        root.addSubcommand(new CommandLine(new ReprintCommand(console, workingFolder)));
-        root.addSubcommand(new CommandLine(new DoneCommand(console, workingFolder)));
-        root.addSubcommand(new CommandLine(new StatusCommand(console, workingFolder)));
-        root.addSubcommand(new CommandLine(new ExtendCommand(console, workingFolder)));
-        root.addSubcommand(new CommandLine(new VerifyCommand(console, workingFolder)));
-        root.addSubcommand(new CommandLine(new GridCommand(console, workingFolder)));
-        root.addSubcommand(new CommandLine(new CalibrateCommand(console, workingFolder)));
-        root.addSubcommand(new CommandLine.HelpCommand());
+        commands.forEach(command -> root.addSubcommand(command.get()));
         root.setInterpolateVariables(false);
         root.setOut(out);
         root.setErr(err);
         root.setColorScheme(CommandLine.Help.defaultColorScheme(terminal ? Ansi.AUTO : Ansi.OFF));
         root.setUsageHelpAutoWidth(terminal);
-        root.setExecutionExceptionHandler(new FailureMessages(console));
-        root.setParameterExceptionHandler(new UsageMessages(console));
+        root.setExecutionExceptionHandler(new FailureMessages(new Console(out, err, terminal)));
+        root.setParameterExceptionHandler(new UsageMessages(new Console(out, err, terminal)));
         return root;
     }
 

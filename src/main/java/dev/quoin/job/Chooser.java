@@ -21,7 +21,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 
-/** Finds what is chosen for each row: its template, recipe, blank, jig and lens. Files are read and compiled once. */
+/**
+ * Finds what is chosen for each row: its template, recipe, blank, jig and lens. Files are read and compiled once. Safe
+ * for use by several threads.
+ */
 final class Chooser {
     /** The lens is chosen when all rows are known; until then the finest stands for it. */
     static final String AUTO = "auto";
@@ -66,7 +69,7 @@ final class Chooser {
     }
 
     /** What is chosen for a row; what is missing or unknown is a problem, and then there is no choice. */
-    Optional<Choice> choose(Row row, Problems problems) throws IOException {
+    synchronized Optional<Choice> choose(Row row, Problems problems) throws IOException {
         List<String> key =
                 deciding.stream().map(column -> row.cells().get(column).strip()).toList();
         Choice known = chosen.get(key);

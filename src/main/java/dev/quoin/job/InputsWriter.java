@@ -75,7 +75,7 @@ record InputsWriter(LoadedJob job, RunFolder folder) {
     private Optional<String> value(JobKey key) {
         JobSettings settings = job.settings();
         return switch (key) {
-            case OUT, REPLACE -> Optional.empty();
+            case OUT, REPLACE, THREADS -> Optional.empty();
             case SHOP -> settings.text(key).map(folderName -> "shop");
             case FONTS -> fontFolders();
             case TEMPLATE, BACK_TEMPLATE, JIG -> settings.path(key).map(job.files()::nameOf);

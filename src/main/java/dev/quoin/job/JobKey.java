@@ -117,7 +117,8 @@ public enum JobKey {
             Kind.TEXT,
             "SLOT=X,Y;...",
             "Where the centres of two or more slots were measured in the field, in mm from its centre: "
-                    + "finds how the jig lies.");
+                    + "finds how the jig lies."),
+    THREADS("threads", Kind.TEXT, "NUMBER", "On how many threads to work; if not given, one for each processor.");
 
     /** What a value is. */
     public enum Kind {

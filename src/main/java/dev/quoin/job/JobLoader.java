@@ -51,6 +51,7 @@ final class JobLoader {
      * @throws IOException if one that the job names is missing or cannot be read
      */
     Optional<LoadedJob> load() throws IOException {
+        Threads.check(settings, problems);
         Optional<Shop> shop = shop();
         Optional<Order> order = order();
         FontLibrary fonts =

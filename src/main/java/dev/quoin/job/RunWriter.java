@@ -54,13 +54,15 @@ final class RunWriter {
         MissedMarks missed = new MissedMarks();
         InputsWriter inputs = new InputsWriter(job, folder);
         boolean pdf = Kinds.of(job.settings(), problems).pdfPaper();
-        try (RunSheets sheets = new RunSheets(folder, job.settings().name(), pdf, job.fonts())) {
-            for (Plate plate : plan.plates()) {
+        int threads = Threads.of(job.settings(), plan.plates().size());
+        try (RunSheets sheets = new RunSheets(folder, job.settings().name(), pdf, job.fonts());
+                InOrder inOrder = new InOrder(threads)) {
+            inOrder.run(InOrder.each(plan.plates()), worker::work, worked -> {
+                Plate plate = worked.plate();
                 progress.report(
                         "writing plates",
                         plate.number() - job.section().platesBefore(),
                         plan.plates().size());
-                WorkedPlate worked = worker.work(plate);
                 missed.take(plate.group().recipe(), worked.steps());
                 itemTimes.take(worked);
                 List<List<String>> names = write(worked, plates);
@@ -68,7 +70,7 @@ final class RunWriter {
                 PlateView view = views.plate(worked, names, totals.last());
                 packing.take(view);
                 sheets.plate(view);
-            }
+            });
             missed.tell(problems);
             inputs.takeFonts(problems);
             sheets.write(this::numbered, views.head(totals, problems), new SheetFoot(packing.parcels()));

@@ -1,17 +1,16 @@
 package dev.quoin.job;
 
 import dev.quoin.art.Artwork;
-import dev.quoin.art.SharedSizes;
 import dev.quoin.order.DoubtfulRows;
-import dev.quoin.order.Item;
 import dev.quoin.order.Row;
 import dev.quoin.plate.Group;
 import dev.quoin.plate.GroupSurvey;
-import dev.quoin.problem.Problem;
+import dev.quoin.problem.Place;
 import dev.quoin.problem.Problems;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,6 +21,8 @@ import java.util.Optional;
  * order may be larger than memory.
  */
 final class Surveyor {
+    private static final int ROWS_A_PIECE = 50;
+
     private final LoadedJob job;
     private final Problems problems;
     private final Progress progress;
@@ -31,6 +32,7 @@ final class Surveyor {
     private final List<Integer> leftOut = new ArrayList<>();
     private final Sharing sharing = new Sharing();
     private final BitSet columnsUsed = new BitSet();
+    private int done;
 
     Surveyor(LoadedJob job, Problems problems, Progress progress) {
         this.job = job;
@@ -42,44 +44,59 @@ final class Surveyor {
     Survey survey() throws IOException {
         BitSet badLines = linesWithErrors();
         List<Row> rows = new WorkingOrder(job, problems).rows();
-        int done = 0;
-        for (Row row : rows) {
-            if (row.index() < job.section().firstRow()) {
-                continue;
-            }
-            progress.report("checking", ++done, rows.size());
-            boolean bad = badLines.get(row.line());
-            if (!bad && !job.items().ofRow(row).isEmpty()) {
-                bad = !take(row);
-            }
-            if (bad) {
-                leftOut.add(row.index());
-            }
+        try (InOrder inOrder = new InOrder(Threads.of(job.settings(), rows.size() / ROWS_A_PIECE))) {
+            Iterator<Row> left = rows.iterator();
+            inOrder.run(
+                    () -> begin(left, badLines),
+                    piece -> piece.stream().map(row -> row.merged(job.order())).toList(),
+                    piece -> {
+                        piece.forEach(this::take);
+                        done += piece.size();
+                        progress.report("checking", done, rows.size());
+                    });
         }
         leftOut.sort(null);
         new DoubtfulRows(job.order(), job.items()).tell(columnsUsed, problems);
         return new Survey(List.copyOf(groups.values()), rowsOfGroup, leftOut, sharing, codes);
     }
 
-    /** Puts a row into its group; returns whether it has no errors. */
-    private boolean take(Row row) throws IOException {
-        Problems own = new Problems();
-        Optional<Choice> choice = job.chooser().choose(row, own);
-        if (choice.isPresent()) {
-            List<List<Artwork>> artworks = merge(row, choice.get(), own);
-            for (int i = 0; i < artworks.size() && !own.hasErrors(); i++) {
-                place(row, choice.get(), artworks.get(i), own);
-            }
-            if (!own.hasErrors()) {
-                rowsOfGroup
-                        .computeIfAbsent(groups.get(choice.get().group()), made -> new ArrayList<>())
-                        .add(row.index());
-                artworks.forEach(sides -> share(choice.get(), sides));
+    /** The next rows, with what is chosen for them: what is wrong with a template is told by the first row that names it. */
+    private Optional<List<SurveyedRow>> begin(Iterator<Row> left, BitSet badLines) throws IOException {
+        List<SurveyedRow> piece = new ArrayList<>();
+        while (left.hasNext() && piece.size() < ROWS_A_PIECE) {
+            Row row = left.next();
+            boolean earlier = row.index() < job.section().firstRow();
+            if (!earlier && badLines.get(row.line())) {
+                leftOut.add(row.index());
+            } else if (!earlier && !job.items().ofRow(row).isEmpty()) {
+                Problems own = new Problems();
+                Optional<Choice> choice = job.chooser().choose(row, own);
+                piece.add(SurveyedRow.begun(row, job.items().ofRow(row), choice, own));
             }
         }
-        int item = job.items().ofRow(row).get(0).number();
-        own.sorted().forEach(problem -> problems.add(isOf(row, problem) ? problem.inItem(item) : problem));
-        return !own.hasErrors();
+        return piece.isEmpty() ? Optional.empty() : Optional.of(piece);
+    }
+
+    /** Puts a row into its group, unless it has errors. */
+    private void take(SurveyedRow row) {
+        columnsUsed.or(row.columns());
+        for (int i = 0; i < row.artworks().size() && !row.own().hasErrors(); i++) {
+            place(row, row.choice().orElseThrow(), row.artworks().get(i));
+        }
+        if (row.own().hasErrors()) {
+            leftOut.add(row.row().index());
+        } else {
+            // A row may have no choice and no problem of its own: what is wrong with a template is told once.
+            row.choice().ifPresent(choice -> addToGroup(row, choice));
+        }
+        row.tell(job.order(), problems);
+    }
+
+    private void addToGroup(SurveyedRow row, Choice choice) {
+        rowsOfGroup
+                .computeIfAbsent(groups.get(choice.group()), made -> new ArrayList<>())
+                .add(row.row().index());
+        row.artworks().forEach(sides -> share(choice, sides));
     }
 
     private void share(Choice choice, List<Artwork> sides) {
@@ -88,63 +105,20 @@ final class Surveyor {
         }
     }
 
-    /** The artwork, side by side, of each of a row's items that looks like no other of them. */
-    private List<List<Artwork>> merge(Row row, Choice choice, Problems own) {
-        List<List<Artwork>> artworks = new ArrayList<>();
-        for (Item item : job.items().ofRow(row)) {
-            List<Artwork> sides = new ArrayList<>();
-            for (ChosenTemplate side : choice.sides()) {
-                merge(item, choice, side, own).ifPresent(sides::add);
-            }
-            if (sides.size() < choice.sides().size()) {
-                return artworks;
-            }
-            artworks.add(sides);
-            if (sides.stream().noneMatch(artwork -> artwork.uses().ownToItem())) {
-                return artworks;
-            }
-        }
-        return artworks;
-    }
-
-    /** Of two sides, problems say on which they are. */
-    private Optional<Artwork> merge(Item item, Choice choice, ChosenTemplate side, Problems own) {
-        Problems found = new Problems();
-        Optional<Artwork> artwork = side.template()
-                .merge(item, job.order().place(item.row()), choice.group().recipe(), SharedSizes.none(), found);
-        artwork.ifPresent(art -> columnsUsed.or(art.uses().columns()));
-        boolean tells = choice.sides().size() > 1;
-        found.sorted().forEach(one -> own.add(tells && isOf(item.row(), one) ? on(side, one) : one));
-        return artwork;
-    }
-
-    private static Problem on(ChosenTemplate side, Problem problem) {
-        return new Problem(
-                problem.severity(),
-                problem.place(),
-                problem.item(),
-                problem.message() + " (template " + side.name() + ")",
-                problem.remedy());
-    }
-
-    private void place(Row row, Choice choice, List<Artwork> sides, Problems own) {
+    private void place(SurveyedRow row, Choice choice, List<Artwork> sides) {
         GroupSurvey group = groups.computeIfAbsent(
                 choice.group(),
                 made -> new GroupSurvey(made, job.stands(), job.shop().machine()));
-        int first = job.items().ofRow(row).get(0).number();
-        sides.forEach(side -> codes.take(side, group, job.order().place(row), first));
+        Place place = job.order().place(row.row());
+        sides.forEach(side -> codes.take(side, group, place, row.number()));
         group.add(sides)
-                .ifPresent(side -> own.error(
-                        job.order().place(row),
-                        "its ink stands out of every usable pocket of the jig "
-                                + choice.group().jig().name() + " (template "
-                                + choice.sides().get(side).name() + ")",
-                        "use a smaller template or a jig with larger pockets"));
-    }
-
-    private boolean isOf(Row row, Problem problem) {
-        return problem.place().file().equals(job.order().file())
-                && problem.place().line() == row.line();
+                .ifPresent(side -> row.own()
+                        .error(
+                                place,
+                                "its ink stands out of every usable pocket of the jig "
+                                        + choice.group().jig().name() + " (template "
+                                        + choice.sides().get(side).name() + ")",
+                                "use a smaller template or a jig with larger pockets"));
     }
 
     /** Rows that the table or their quantity already spoilt. */

@@ -4,6 +4,7 @@ import java.awt.Font;
 import java.awt.font.FontRenderContext;
 import java.awt.font.GlyphVector;
 import java.util.Arrays;
+import java.util.concurrent.atomic.AtomicReferenceArray;
 
 /**
  * How far apart two plain characters stand in a font, asked of the platform's shaper once a pair. The answers hold in any
@@ -21,7 +22,7 @@ final class PairAdvances {
     private final int[] glyphs;
     private final GlyphContexts contexts;
     private final char lead;
-    private final float[][] advances = new float[PlainLatin.COUNT][];
+    private final AtomicReferenceArray<float[]> advances = new AtomicReferenceArray<>(PlainLatin.COUNT);
     private final Single[] singles = new Single[PlainLatin.COUNT];
 
     /**
@@ -52,11 +53,11 @@ final class PairAdvances {
 
     /** From a character to the next, in the font's units; infinite if the two are not plain together. */
     float between(int first, int second) {
-        float[] row = advances[first];
+        float[] row = advances.get(first);
         if (row == null) {
             row = new float[PlainLatin.COUNT];
             Arrays.fill(row, UNKNOWN);
-            advances[first] = row;
+            advances.set(first, row);
         }
         float known = row[second];
         if (Float.isNaN(known)) {

@@ -2,6 +2,7 @@ package dev.quoin.plate;
 
 import dev.quoin.geometry.Box;
 import dev.quoin.geometry.Path;
+import dev.quoin.geometry.Point;
 import dev.quoin.geometry.Polyline;
 import java.util.ArrayList;
 import java.util.List;
@@ -19,19 +20,40 @@ final class PocketFit {
 
     private final Box bounds;
     private final boolean rectangular;
+    /** Of a circle around the middle of the bounds that lies inside the pocket, mm; 0 if that is outside it. */
+    private final double roomAround;
+
     private final PreparedGeometry pocket;
 
     PocketFit(Path outline) {
         bounds = outline.bounds();
         rectangular = isRectangle(outline, bounds);
-        pocket = PreparedGeometryFactory.prepare(polygon(outline).buffer(TOLERANCE));
+        Geometry room = polygon(outline).buffer(TOLERANCE);
+        pocket = PreparedGeometryFactory.prepare(room);
+        roomAround = rectangular ? 0 : roomAround(room, bounds.centre());
     }
 
     boolean holds(Path ink) {
         if (!bounds.contains(ink.bounds(), TOLERANCE)) {
             return false;
         }
-        return rectangular || ink.flatten(FLATNESS).stream().allMatch(line -> pocket.covers(geometry(line)));
+        return rectangular
+                || isInMiddle(ink.bounds())
+                || ink.flatten(FLATNESS).stream().allMatch(line -> pocket.covers(geometry(line)));
+    }
+
+    /** Most ink is, and then it need not be gone through line by line. */
+    private boolean isInMiddle(Box ink) {
+        double dx = Math.max(
+                bounds.centre().x() - ink.minX(), ink.maxX() - bounds.centre().x());
+        double dy = Math.max(
+                bounds.centre().y() - ink.minY(), ink.maxY() - bounds.centre().y());
+        return Math.hypot(dx, dy) < roomAround;
+    }
+
+    private static double roomAround(Geometry room, Point middle) {
+        Geometry point = FACTORY.createPoint(new Coordinate(middle.x(), middle.y()));
+        return room.covers(point) ? room.getBoundary().distance(point) : 0;
     }
 
     private static boolean isRectangle(Path outline, Box bounds) {

@@ -9,20 +9,21 @@ import dev.quoin.toolpath.BeamPath;
 import dev.quoin.toolpath.TimeModel;
 import dev.quoin.toolpath.Tracer;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * Traces what a step does on an item. What a template marks on every item is traced once for each turn of the slots and
  * comes first; then what is the item's own, where the step fills and the two lie apart. Where they touch, or where paths
- * are followed (an inner cut must come before the outer one around it), all is traced together.
+ * are followed (an inner cut must come before the outer one around it), all is traced together. Safe for use by several
+ * threads.
  */
 final class StepTracer {
     private final Tracer tracer = new Tracer();
     private final TimeModel model;
     private final boolean hatched;
-    private final Map<Key, Shared> known = new HashMap<>();
+    private final Map<Key, Shared> known = new ConcurrentHashMap<>();
 
     /**
      * A tracer for plates of either kind.

@@ -1,0 +1,96 @@
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.net.URL;
+import java.net.URLClassLoader;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
+import java.util.Collections;
+import java.util.zip.CRC32;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipFile;
+import java.util.zip.ZipOutputStream;
+import org.objectweb.asm.ClassReader;
+import org.objectweb.asm.ClassVisitor;
+import org.objectweb.asm.ClassWriter;
+import org.objectweb.asm.MethodVisitor;
+import org.objectweb.asm.Opcodes;
+import org.objectweb.asm.commons.JSRInlinerAdapter;
+
+/**
+ * Rewrites a jar for a quick start. A class-data archive passes over class files older than Java 6, which some libraries
+ * still have: they are raised to Java 8, with the stack maps that this asks for. Entries are stored, not compressed. The
+ * same jar gives the same bytes.
+ */
+final class RenewClasses {
+    private static final int OLDEST = Opcodes.V1_6;
+    private static final int RENEWED = Opcodes.V1_8;
+
+    private final ClassLoader classes;
+
+    private RenewClasses(ClassLoader classes) {
+        this.classes = classes;
+    }
+
+    public static void main(String[] args) throws IOException {
+        Path from = Path.of(args[0]);
+        try (URLClassLoader classes = new URLClassLoader(new URL[] {from.toUri().toURL()});
+                ZipFile in = new ZipFile(from.toFile());
+                ZipOutputStream out = new ZipOutputStream(Files.newOutputStream(Path.of(args[1])))) {
+            RenewClasses renewal = new RenewClasses(classes);
+            for (ZipEntry entry : Collections.list(in.entries())) {
+                try (InputStream bytes = in.getInputStream(entry)) {
+                    byte[] old = bytes.readAllBytes();
+                    store(entry, entry.getName().endsWith(".class") ? renewal.renew(old) : old, out);
+                }
+            }
+        }
+    }
+
+    private static void store(ZipEntry old, byte[] bytes, OutputStream out) throws IOException {
+        ZipEntry entry = new ZipEntry(old.getName());
+        entry.setLastModifiedTime(FileTime.from(old.getLastModifiedTime().toInstant()));
+        entry.setMethod(ZipEntry.STORED);
+        entry.setSize(bytes.length);
+        CRC32 sum = new CRC32();
+        sum.update(bytes);
+        entry.setCrc(sum.getValue());
+        ((ZipOutputStream) out).putNextEntry(entry);
+        out.write(bytes);
+    }
+
+    private byte[] renew(byte[] old) {
+        int version = (old[6] & 0xff) << 8 | old[7] & 0xff;
+        if (version >= OLDEST) {
+            return old;
+        }
+        ClassWriter writer = new ClassWriter(ClassWriter.COMPUTE_FRAMES) {
+            @Override
+            protected ClassLoader getClassLoader() {
+                return classes;
+            }
+        };
+        new ClassReader(old).accept(new Renewal(writer), ClassReader.SKIP_FRAMES);
+        return writer.toByteArray();
+    }
+
+    /** Sets the version, and inlines subroutines, which newer versions have no longer. */
+    private static final class Renewal extends ClassVisitor {
+        Renewal(ClassVisitor next) {
+            super(Opcodes.ASM9, next);
+        }
+
+        @Override
+        public void visit(int version, int access, String name, String signature, String base, String[] interfaces) {
+            super.visit(RENEWED, access, name, signature, base, interfaces);
+        }
+
+        @Override
+        public MethodVisitor visitMethod(
+                int access, String name, String descriptor, String signature, String[] exceptions) {
+            MethodVisitor next = super.visitMethod(access, name, descriptor, signature, exceptions);
+            return new JSRInlinerAdapter(next, access, name, descriptor, signature, exceptions);
+        }
+    }
+}
