@@ -19,6 +19,8 @@ public final class Path {
 
     private final byte[] verbs;
     private final double[] xy;
+    /** Worked out when first asked for. Two threads may both do so, with the same outcome. */
+    private Box bounds;
 
     private Path(byte[] verbs, double[] xy) {
         this.verbs = verbs;
@@ -85,9 +87,14 @@ public final class Path {
 
     /** The tight box around it: of the curves themselves, not of their control points. */
     public Box bounds() {
-        BoundsVisitor bounds = new BoundsVisitor();
-        forEach(bounds);
-        return bounds.box();
+        Box known = bounds;
+        if (known == null) {
+            BoundsVisitor visitor = new BoundsVisitor();
+            forEach(visitor);
+            known = visitor.box();
+            bounds = known;
+        }
+        return known;
     }
 
     /**

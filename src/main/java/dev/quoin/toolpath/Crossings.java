@@ -10,11 +10,14 @@ import java.util.Arrays;
  */
 final class Crossings {
     /** Spans that are nearer than this touch; what is shorter is none. mm. */
-    private static final double TOUCH = 1e-9;
+    static final double TOUCH = 1e-9;
 
     private static final int FEW = 40;
 
     private double[] edges = new double[256];
+    /** For each edge, the first line that it crosses, and the one after the last. */
+    private int[] ranges = new int[128];
+
     private int size;
     private int lowest = Integer.MAX_VALUE;
     private int highest = Integer.MIN_VALUE;
@@ -30,7 +33,10 @@ final class Crossings {
         highest = Math.max(highest, to);
         if (size == edges.length) {
             edges = Arrays.copyOf(edges, 2 * size);
+            ranges = Arrays.copyOf(ranges, size);
         }
+        ranges[size / 2] = from;
+        ranges[size / 2 + 1] = to;
         edges[size] = u0;
         edges[size + 1] = line0;
         edges[size + 2] = u1;
@@ -55,9 +61,9 @@ final class Crossings {
     private int[] count() {
         int lines = highest - lowest;
         int[] starts = new int[lines + 1];
-        for (int e = 0; e < size; e += 4) {
-            starts[from(e) - lowest]++;
-            starts[to(e) - lowest]--;
+        for (int e = 0; e < size / 2; e += 2) {
+            starts[ranges[e] - lowest]++;
+            starts[ranges[e + 1] - lowest]--;
         }
         int open = 0;
         int sum = 0;
@@ -75,9 +81,11 @@ final class Crossings {
         for (int e = 0; e < size; e += 4) {
             double slope = (edges[e + 2] - edges[e]) / (edges[e + 3] - edges[e + 1]);
             long upwards = edges[e + 3] > edges[e + 1] ? 1 : 0;
-            int to = to(e);
-            for (int k = from(e); k < to; k++) {
-                u[next[k - lowest]++] = marked(edges[e] + (k - edges[e + 1]) * slope, upwards);
+            double start = edges[e];
+            double line = edges[e + 1];
+            int to = ranges[e / 2 + 1];
+            for (int k = ranges[e / 2]; k < to; k++) {
+                u[next[k - lowest]++] = marked(start + (k - line) * slope, upwards);
             }
         }
         return u;
@@ -90,14 +98,6 @@ final class Crossings {
 
     private static int direction(double u) {
         return (Double.doubleToRawLongBits(u) & 1L) == 0 ? -1 : 1;
-    }
-
-    private int from(int e) {
-        return (int) Math.ceil(Math.min(edges[e + 1], edges[e + 3]));
-    }
-
-    private int to(int e) {
-        return (int) Math.ceil(Math.max(edges[e + 1], edges[e + 3]));
     }
 
     private static void sort(double[] u, int from, int to) {

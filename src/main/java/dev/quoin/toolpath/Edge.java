@@ -91,9 +91,12 @@ final class Edge {
         for (Polygon face : polygons(polygonizer)) {
             Point within = face.getInteriorPoint();
             if (covers.stream().anyMatch(cover -> Winding.isInside(cover, within.getX(), within.getY()))) {
+                face.normalize();
                 inside.add(face);
             }
         }
+        // The library finds faces in an order that differs from run to run.
+        inside.sort(null);
         return OverlayNGRobust.union(FACTORY.createGeometryCollection(inside.toArray(new Geometry[0])));
     }
 

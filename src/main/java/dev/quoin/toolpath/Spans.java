@@ -21,19 +21,11 @@ record Spans(Grid grid, int first, int[] starts, double[] u) {
 
     /** What lies in one of them at least. */
     static Spans union(List<Spans> all, Grid grid) {
-        if (all.size() == 1) {
+        List<Spans> some = all.stream().filter(spans -> spans.count() > 0).toList();
+        if (some.isEmpty()) {
             return all.get(0);
         }
-        Crossings crossings = new Crossings();
-        for (Spans spans : all) {
-            for (int i = 0; i < spans.lines(); i++) {
-                for (int j = spans.starts[i]; j < spans.starts[i + 1]; j += 2) {
-                    crossings.add(spans.u[j], spans.first + i - 0.5, spans.u[j], spans.first + i + 0.5);
-                    crossings.add(spans.u[j + 1], spans.first + i + 0.5, spans.u[j + 1], spans.first + i - 0.5);
-                }
-            }
-        }
-        return crossings.spans(grid, FillRule.NON_ZERO);
+        return some.size() == 1 ? some.get(0) : new SpanUnion(some).of(grid);
     }
 
     int lines() {

@@ -22,7 +22,7 @@ class ThreadsTest {
     private JobFolder job() {
         StringBuilder order = new StringBuilder("Name,Height\n");
         for (int i = 0; i < ROWS; i++) {
-            order.append("Nadia Ilse ".repeat(1 + i % 7), 0, 4 + 7 * i % 50)
+            order.append("Nadia Ilse ".repeat(6), 0, 4 + 7 * i % 60)
                     .append(',')
                     .append(1 + i % 3)
                     .append('\n');
