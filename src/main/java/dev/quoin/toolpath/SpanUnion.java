@@ -14,7 +14,10 @@ final class SpanUnion {
     SpanUnion(List<Spans> all) {
         this.all = all;
         this.first = all.stream().mapToInt(Spans::first).min().orElseThrow();
-        int end = all.stream().mapToInt(spans -> spans.first() + spans.lines()).max().orElseThrow();
+        int end = all.stream()
+                .mapToInt(spans -> spans.first() + spans.lines())
+                .max()
+                .orElseThrow();
         this.starts = new int[end - first + 1];
         this.u = new double[2 * all.stream().mapToInt(Spans::count).sum()];
     }
