@@ -22,7 +22,12 @@ import java.util.Optional;
  * @param own problems found so far
  */
 record SurveyedRow(
-        Row row, List<Item> items, Optional<Choice> choice, List<List<Artwork>> artworks, BitSet columns, Problems own) {
+        Row row,
+        List<Item> items,
+        Optional<Choice> choice,
+        List<List<Artwork>> artworks,
+        BitSet columns,
+        Problems own) {
     /** A row for which something is chosen, or nothing could be. */
     static SurveyedRow begun(Row row, List<Item> items, Optional<Choice> choice, Problems own) {
         return new SurveyedRow(row, items, choice, List.of(), new BitSet(), own);
@@ -55,8 +60,8 @@ record SurveyedRow(
     /** Of two sides, problems say on which they are. */
     private Optional<Artwork> merged(Item item, Choice chosen, ChosenTemplate side, Order order) {
         Problems found = new Problems();
-        Optional<Artwork> artwork = side.template()
-                .merge(item, order.place(row), chosen.group().recipe(), SharedSizes.none(), found);
+        Optional<Artwork> artwork =
+                side.template().merge(item, order.place(row), chosen.group().recipe(), SharedSizes.none(), found);
         artwork.ifPresent(art -> columns.or(art.uses().columns()));
         boolean tells = chosen.sides().size() > 1;
         found.sorted().forEach(one -> own.add(tells && isHere(order, one) ? on(side, one) : one));
@@ -83,7 +88,6 @@ record SurveyedRow(
     }
 
     private boolean isHere(Order order, Problem problem) {
-        return problem.place().file().equals(order.file())
-                && problem.place().line() == row.line();
+        return problem.place().file().equals(order.file()) && problem.place().line() == row.line();
     }
 }
