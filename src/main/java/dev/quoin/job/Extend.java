@@ -106,7 +106,7 @@ public final class Extend {
     private void prepare(Run run, Section section, Table order, SortedSet<Integer> lines) throws IOException {
         Problems found = new Problems();
         Optional<LoadedJob> job = new JobLoader(RunJob.settings(run, newOrder), found)
-                .extending(section, order, KeptFiles.of(run))
+                .extending(section, order, KeptFiles.of(run), RunSpares.through(run, run.sections()))
                 .load();
         dropOld(found, order.rows().subList(0, section.firstRow()), order.file());
         if (job.isEmpty()) {
@@ -117,7 +117,8 @@ public final class Extend {
             return;
         }
         try (RunFolder out = RunFolder.extend(run.folder(), section.number())) {
-            RunSummary summary = new RunWriter(job.get(), plan.get(), problems, out, progress).write();
+            RunSummary summary =
+                    new RunWriter(job.get().making(plan.get().items()), plan.get(), problems, out, progress).write();
             RunOrder.writeAdded(out, section.number(), lines);
             out.publish();
             extension = Optional.of(new Extension(

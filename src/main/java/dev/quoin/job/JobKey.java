@@ -91,11 +91,16 @@ public enum JobKey {
             "Fill the slots by rows, columns, serpentine or centre-out; if not given, as the jig lists them (file)."),
     SKIP_SLOTS("skip-slots", Kind.LIST, "SLOT", "Leave these slots empty; several with commas between."),
     FIRST_SLOT("first-slot", Kind.TEXT, "SLOT", "Begin the first plate with this slot; those before it are taken."),
+    FILL_SPARES(
+            "fill-spares",
+            Kind.TEXT,
+            "LINE",
+            "Fill the last plate of a group with more pieces of this row: its line in the order, or item and a number."),
     FIRST_PIECE(
             "first-piece",
             Kind.FLAG,
             "",
-            "Write the first piece of the first plate as a file of its own too, to be looked at before the tray."),
+            "Write the first piece after each set-up as a file of its own too, to be looked at before the tray."),
     SPOILAGE(
             "spoilage",
             Kind.TEXT,

@@ -3,6 +3,7 @@ package dev.quoin.job;
 import dev.quoin.art.Columns;
 import dev.quoin.art.TemplateCompiler;
 import dev.quoin.lettering.FontLibrary;
+import dev.quoin.order.ExtraPieces;
 import dev.quoin.order.Items;
 import dev.quoin.order.Order;
 import dev.quoin.problem.Problems;
@@ -13,6 +14,7 @@ import dev.quoin.table.Table;
 import dev.quoin.table.TableReader;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -24,6 +26,7 @@ final class JobLoader {
     private final Problems problems;
     private InputFiles files = new InputFiles(KeptFiles.NONE);
     private Section section = Section.FIRST;
+    private List<ExtraPieces> extras = List.of();
     private Optional<Table> arranged = Optional.empty();
 
     JobLoader(JobSettings settings, Problems problems) {
@@ -36,8 +39,10 @@ final class JobLoader {
      *
      * @param rows of the order, those of earlier sections first
      * @param kept the files of the run
+     * @param more pieces that its plates were filled with
      */
-    JobLoader extending(Section newSection, Table rows, KeptFiles kept) {
+    JobLoader extending(Section newSection, Table rows, KeptFiles kept, List<ExtraPieces> more) {
+        extras = more;
         section = newSection;
         arranged = Optional.of(rows);
         files = new InputFiles(kept);
@@ -60,7 +65,7 @@ final class JobLoader {
             return Optional.empty();
         }
         OptionalInt quantity = Role.column(order.get(), settings, JobKey.QUANTITY_COLUMN, problems);
-        Items items = Items.of(order.get(), quantity, problems);
+        Items items = Items.of(order.get(), quantity, problems).with(extras);
         Locale locale = locale();
         Columns columns = new ColumnsReader(settings, order.get(), problems).read(items, locale);
         TemplateCompiler compiler = new TemplateCompiler(shop.get().processes(), fonts, columns, locale);

@@ -1,6 +1,9 @@
 package dev.quoin.job;
 
+import dev.quoin.order.ExtraPieces;
 import dev.quoin.order.Item;
+import dev.quoin.order.Items;
+import dev.quoin.order.Row;
 import dev.quoin.plate.ChangeOvers;
 import dev.quoin.plate.Filling;
 import dev.quoin.plate.Group;
@@ -67,6 +70,9 @@ final class Layout {
     Plan plan(Survey survey) {
         List<GroupSurvey> groups = inOrder(survey.groups());
         lookUpSlots(groups);
+        Optional<Row> spare = new SpareRow(job, problems).read();
+        int spares = 0;
+        boolean filled = false;
         Planner planner = new Planner(job.section().platesBefore());
         Map<Group, Map<Placement, SlotState>> slots = new LinkedHashMap<>();
         for (GroupSurvey group : groups) {
@@ -80,10 +86,46 @@ final class Layout {
             } else {
                 List<Integer> rows = survey.rowsOfGroup().getOrDefault(group, List.of());
                 PartPlan parts = parts(group, open);
-                planner.add(group.group(), loads(group.group(), rows, open), open, parts::parts);
+                List<List<Integer>> loads = loads(group.group(), rows, open);
+                if (spare.isPresent() && rows.contains(spare.get().index())) {
+                    SpareFill fill = new SpareFill(loads, open, job.items().size());
+                    loads = fill.filled();
+                    spares = fill.added();
+                    filled = true;
+                }
+                planner.add(group.group(), loads, open, parts::parts);
             }
         }
-        return new Plan(planner.plates(), slots, survey.leftOut(), survey.sharing(), spoilage);
+        if (spare.isPresent() && !filled) {
+            new SpareRow(job, problems).tellNotMade(spare.get());
+        }
+        Items items = withSpares(spare, spares);
+        return new Plan(planner.plates(), slots, survey.leftOut(), survey.sharing(), spoilage, items);
+    }
+
+    /** The items with so many more of a row, numbered after all others. */
+    private Items withSpares(Optional<Row> row, int spares) {
+        if (row.isEmpty()) {
+            return job.items();
+        }
+        if (spares == 0) {
+            problems.note(
+                    job.settings().place(JobKey.FILL_SPARES),
+                    "the last plate of the group of line " + row.get().line() + " is full already",
+                    "");
+            return job.items();
+        }
+        int last = job.items().size();
+        problems.note(
+                job.settings().place(JobKey.FILL_SPARES),
+                (spares == 1 ? "1 more piece" : spares + " more pieces") + " of line "
+                        + row.get().line()
+                        + (spares == 1 ? ", item " + (last + 1) : ", items " + (last + 1) + " to " + (last + spares))
+                        + ", fill the last plate of the group",
+                "");
+        return job.items()
+                .with(List.of(
+                        new ExtraPieces(job.order().rows().size(), row.get().index(), spares)));
     }
 
     /** Tells of slots that the settings name and no jig has. */

@@ -72,7 +72,7 @@ final class LensQuotes {
             return known;
         }
         RunTotals totals = new RunTotals(machine, plan.spoilage());
-        PlateWorker worker = new PlateWorker(job, plan);
+        PlateWorker worker = new PlateWorker(job.making(plan.items()), plan);
         for (Plate plate : plan.plates()) {
             progress.report("working out plates", plate.number(), plan.plates().size());
             totals.take(worker.time(plate), List.of());

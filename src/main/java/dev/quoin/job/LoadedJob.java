@@ -22,4 +22,9 @@ record LoadedJob(
         InputFiles files,
         Section section,
         FontLibrary fonts,
-        Stands stands) {}
+        Stands stands) {
+    /** The same job with more pieces. */
+    LoadedJob making(Items more) {
+        return new LoadedJob(settings, order, more, shop, chooser, files, section, fonts, stands);
+    }
+}

@@ -41,7 +41,7 @@ final class Planning {
         survey.tellFineCodes(chosen, problems);
         Plan plan = layout.plan(chosen);
         checkRecipes(plan);
-        new SharedSizeCheck(job, plan, problems).check();
+        new SharedSizeCheck(job.making(plan.items()), plan, problems).check();
         checkDetails(chosen);
         return isSpoilt(plan, skipBadRows) ? Optional.empty() : Optional.of(plan);
     }

@@ -36,7 +36,8 @@ public final class Prepare {
             return new Outcome<>(Optional.empty(), problems.sorted());
         }
         try (RunFolder folder = RunFolder.begin(out, replace)) {
-            RunSummary summary = new RunWriter(job.get(), plan.get(), problems, folder, progress).write();
+            RunSummary summary =
+                    new RunWriter(job.get().making(plan.get().items()), plan.get(), problems, folder, progress).write();
             folder.publish();
             return new Outcome<>(Optional.of(summary.at(out)), problems.sorted());
         } catch (FileSystemException named) {

@@ -67,7 +67,7 @@ public final class Proof {
     }
 
     private int write(LoadedJob job, Plan plan, ProofViews views, NewFile file) throws IOException {
-        ProofArtwork artwork = new ProofArtwork(job, plan);
+        ProofArtwork artwork = new ProofArtwork(job.making(plan.items()), plan);
         ProofHead head = views.head(artwork.pieces(), plan.leftOut());
         if (isPdf(out())) {
             try (ProofPdf pdf = new ProofPdf(head, job.fonts())) {

@@ -39,9 +39,13 @@ final class ProofArtwork {
         }
     }
 
-    /** How many items the plan has. */
+    /** How many items the plan has, without those that only fill a plate. */
     int pieces() {
-        return plan.plates().stream().mapToInt(plate -> plate.seats().size()).sum();
+        return (int) plan.plates().stream()
+                .flatMap(plate -> plate.seats().stream())
+                .map(seat -> job.items().numbered(seat.item()))
+                .filter(item -> item.copy() <= job.items().ofRow(item.row()).size())
+                .count();
     }
 
     /** A row's items; none of a row that is left out. */

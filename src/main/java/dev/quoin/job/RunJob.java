@@ -23,7 +23,7 @@ final class RunJob {
         Table order = RunOrder.through(run, section);
         Path inputs = run.folder().resolve(Run.numbered(InputsWriter.FOLDER, section));
         return new JobLoader(settings(run, inputs.resolve(order.file())), problems)
-                .extending(new Section(section, 0, 0), order, KeptFiles.of(run))
+                .extending(new Section(section, 0, 0), order, KeptFiles.of(run), RunSpares.through(run, section))
                 .load()
                 .orElseThrow(() -> new IOException(
                         "the run's job cannot be read: " + problems.sorted().get(0)));
@@ -38,6 +38,8 @@ final class RunJob {
         given.put(JobKey.SHOP, new Setting("shop", Place.of(InputsWriter.FOLDER), inputs));
         // It is for the one jig that was part-filled then.
         given.remove(JobKey.FIRST_SLOT);
+        // Its plate was filled then.
+        given.remove(JobKey.FILL_SPARES);
         Path file = order.toAbsolutePath().normalize();
         return new JobSettings(run.name(), file, file.getParent(), kept.workingFolder(), given);
     }

@@ -60,6 +60,7 @@ final class RunOrder {
         for (Map.Entry<String, byte[]> file :
                 run.files(Run.numbered(InputsWriter.FOLDER, section)).entrySet()) {
             Optional<Table> table = file.getKey().equals(ADDED)
+                            || file.getKey().equals(RunSpares.FILE)
                             || file.getKey().endsWith(".properties")
                             || file.getKey().endsWith(".svg")
                     ? Optional.empty()

@@ -39,15 +39,23 @@ final class RunTotals {
 
     void take(WorkedPlate worked, List<String> files) {
         Plate plate = worked.plate();
-        List<Change> changes =
-                before.map(group -> changes(group, plate.group())).orElse(List.of());
-        lastSetup = before.isEmpty() || !changes.isEmpty() ? machine.setup() + machine.firstPiece() : 0;
+        List<Change> changes = changesBefore(plate);
+        lastSetup = isSetUpFor(plate) ? machine.setup() + machine.firstPiece() : 0;
         setup += lastSetup;
         marking += worked.tally().seconds();
         handling += worked.handling();
         lines.add(new PlateLine(plate.number(), files, plate.seats().size(), changes, worked.total(), seconds()));
         blanks.merge(plate.group().blank(), plate.seats().size(), Integer::sum);
         before = Optional.of(plate.group());
+    }
+
+    /** Whether the machine is set up for a plate, if it comes next: for the first, and after each change. */
+    boolean isSetUpFor(Plate plate) {
+        return before.isEmpty() || !changesBefore(plate).isEmpty();
+    }
+
+    private List<Change> changesBefore(Plate plate) {
+        return before.map(group -> changes(group, plate.group())).orElse(List.of());
     }
 
     /** The line of the plate that was taken last. */

@@ -66,7 +66,7 @@ final class RunWriter {
                 missed.take(plate.group().recipe(), worked.steps());
                 itemTimes.take(worked);
                 List<List<String>> names = write(worked, plates);
-                totals.take(worked, withFirstPiece(worked, names));
+                totals.take(worked, totals.isSetUpFor(plate) ? withFirstPiece(worked, names) : all(names));
                 PlateView view = views.plate(worked, names, totals.last());
                 packing.take(view);
                 sheets.plate(view);
@@ -77,6 +77,7 @@ final class RunWriter {
         }
         writeTables(plates);
         inputs.write();
+        RunSpares.write(job, folder);
         return totals.summary(job.settings().name(), Path.of(""), plan.leftOut().size());
     }
 
@@ -98,22 +99,25 @@ final class RunWriter {
 
     /** The files of a plate as the sheet names them, those of its first piece before all others. */
     private List<String> withFirstPiece(WorkedPlate worked, List<List<String>> names) throws IOException {
-        List<String> all = new ArrayList<>();
+        List<String> files = new ArrayList<>();
         for (WorkedPart part : worked.parts()) {
-            writeFirstPiece(worked.plate(), part).ifPresent(all::add);
+            writeFirstPiece(worked.plate(), part).ifPresent(files::add);
         }
-        names.forEach(all::addAll);
-        return all;
+        files.addAll(all(names));
+        return files;
     }
 
-    /** Of the run's first plate, if asked for. */
+    private static List<String> all(List<List<String>> names) {
+        return names.stream().flatMap(List::stream).toList();
+    }
+
+    /** Of a plate for which the machine is set up, if asked for. */
     private Optional<String> writeFirstPiece(Plate plate, WorkedPart part) throws IOException {
-        boolean isFirst = plate.number() == job.section().platesBefore() + 1;
         int first = plate.seats().get(0).item();
         Optional<LoadedItem> found = part.timed().items().stream()
                 .filter(item -> item.item() == first)
                 .findFirst();
-        if (!isFirst || !job.settings().flag(JobKey.FIRST_PIECE) || found.isEmpty()) {
+        if (!job.settings().flag(JobKey.FIRST_PIECE) || found.isEmpty()) {
             return Optional.empty();
         }
         LoadedItem item = found.get();

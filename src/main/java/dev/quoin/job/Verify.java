@@ -116,7 +116,7 @@ public final class Verify {
             }
             JobSettings settings = RunShop.settings(run, section);
             OptionalInt quantity = Role.column(order.get(), settings, JobKey.QUANTITY_COLUMN, none);
-            Items items = Items.of(order.get(), quantity, none);
+            Items items = Items.of(order.get(), quantity, none).with(RunSpares.through(run, section));
             new OrderCheck(
                             order.get(),
                             run.table(Run.numbered("items.csv", section)),

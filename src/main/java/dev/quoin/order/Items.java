@@ -2,7 +2,9 @@ package dev.quoin.order;
 
 import dev.quoin.problem.Problems;
 import java.util.AbstractList;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.OptionalInt;
@@ -21,6 +23,8 @@ public final class Items extends AbstractList<Item> implements RandomAccess {
     private final List<Row> rows;
     /** How many items the rows up to and with each one have. */
     private final int[] through;
+    /** By where they are numbered. */
+    private final List<ExtraPieces> extras;
 
     /** Numbers the items of rows; {@code quantities} has one number, 0 or more, a row. */
     Items(List<Row> rows, int[] quantities) {
@@ -29,7 +33,23 @@ public final class Items extends AbstractList<Item> implements RandomAccess {
         }
         this.rows = rows;
         this.through = quantities.clone();
+        this.extras = List.of();
         Arrays.parallelPrefix(through, Math::addExact);
+    }
+
+    private Items(Items same, List<ExtraPieces> extras) {
+        this.rows = same.rows;
+        this.through = same.through;
+        this.extras = extras.stream()
+                .sorted(Comparator.comparingInt(ExtraPieces::afterRows))
+                .toList();
+    }
+
+    /** The same rows with more pieces of some. */
+    public Items with(List<ExtraPieces> more) {
+        List<ExtraPieces> all = new ArrayList<>(extras);
+        all.addAll(more);
+        return new Items(this, all);
     }
 
     /**
@@ -51,8 +71,27 @@ public final class Items extends AbstractList<Item> implements RandomAccess {
     @Override
     public Item get(int index) {
         Objects.checkIndex(index, size());
-        int row = rowOf(index);
-        return new Item(index + 1, rows.get(row), index - before(row) + 1);
+        int before = 0;
+        for (ExtraPieces extra : extras) {
+            int first = before(extra.afterRows()) + before;
+            if (index < first) {
+                break;
+            }
+            if (index < first + extra.count()) {
+                return new Item(index + 1, rows.get(extra.row()), copiesBefore(extra) + index - first + 1);
+            }
+            before += extra.count();
+        }
+        int row = rowOf(index - before);
+        return new Item(index + 1, rows.get(row), index - before - before(row) + 1);
+    }
+
+    private int copiesBefore(ExtraPieces extra) {
+        int copies = before(extra.row() + 1) - before(extra.row());
+        for (ExtraPieces other : extras.subList(0, extras.indexOf(extra))) {
+            copies += other.row() == extra.row() ? other.count() : 0;
+        }
+        return copies;
     }
 
     /** The item of a number, from 1. */
@@ -62,12 +101,21 @@ public final class Items extends AbstractList<Item> implements RandomAccess {
 
     @Override
     public int size() {
-        return before(through.length);
+        return before(through.length) + extrasBefore(through.length);
     }
 
-    /** The items that a row asks for, by its index; empty where its quantity is 0. */
+    /** The items that a row asks for, by its index, without extra pieces; empty where its quantity is 0. */
     public List<Item> ofRow(int rowIndex) {
-        return subList(before(rowIndex), before(rowIndex + 1));
+        int before = extrasBefore(rowIndex);
+        return subList(before(rowIndex) + before, before(rowIndex + 1) + before);
+    }
+
+    /** How many extra pieces are numbered before a row. */
+    private int extrasBefore(int row) {
+        return extras.stream()
+                .filter(extra -> extra.afterRows() <= row)
+                .mapToInt(ExtraPieces::count)
+                .sum();
     }
 
     public List<Item> ofRow(Row row) {

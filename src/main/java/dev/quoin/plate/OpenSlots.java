@@ -27,7 +27,8 @@ public record OpenSlots(List<Placement> first, List<Placement> later) {
         return later.isEmpty();
     }
 
-    List<Placement> ofPlate(int index) {
+    /** Those of a plate of the group, by its index. */
+    public List<Placement> ofPlate(int index) {
         return index == 0 ? first : later;
     }
 

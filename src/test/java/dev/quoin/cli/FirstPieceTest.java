@@ -10,7 +10,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Given --first-piece, the first item of the first plate also stands in a file of its own, where the plate has it. */
+/** Given --first-piece, the first item of the first plate after each set-up also stands in a file of its own, where the plate has it. */
 class FirstPieceTest {
     private static final String FILE = "plate-001-first-piece.svg";
 
@@ -59,6 +59,28 @@ class FirstPieceTest {
         QuoinRun verified = job.quoin("verify", "runs/job");
         assertEquals(1, verified.status());
         assertTrue(verified.err().toString().contains(FILE), verified.err().toString());
+    }
+
+    @Test
+    void afterEachChangeOverThereIsOneMore() throws Exception {
+        SmallJob job = SmallJob.in(folder);
+        Files.writeString(
+                job.folder().resolve("order.csv"),
+                "Name,Recipe\nAda,steel-tag\nBea,steel-tag\nCy,steel-tag\nDot,steel-tag\nEve,aluminium-tag\n");
+        Files.writeString(
+                job.folder().resolve("job.properties"),
+                Files.readString(job.folder().resolve("job.properties"))
+                        .replace(
+                                "quantity-column=Pieces\ngroup-by=Colour\n",
+                                "recipe-column=Recipe\nfirst-piece=true\n"));
+        Path run = job.prepared();
+        assertEquals(
+                List.of("1", "2", "3"), CsvText.read(run.resolve("plates.csv")).column("plate"));
+        assertTrue(Files.exists(run.resolve(FILE)));
+        assertTrue(Files.notExists(run.resolve("plate-002-first-piece.svg")));
+        assertTrue(Files.exists(run.resolve("plate-003-first-piece.svg")));
+        assertTrue(CsvText.read(run.resolve("manifest.csv")).column("file").contains("plate-003-first-piece.svg"));
+        assertEquals(0, new Program(job.folder()).run("verify", "run").status());
     }
 
     @Test
