@@ -21,7 +21,7 @@ final class PdfLettering implements FSDOMMutator {
     private static final Set<String> BOLD = Set.of("b", "th", "h1", "h2", "h3", "dd", "caption");
     private static final Set<String> NOT_TEXT = Set.of("svg", "style", "title");
     /** Longer drawings are cut between words, ems. */
-    private static final double LONGEST = 26;
+    private static final double LONGEST = 12;
     /** Letters of scripts without spaces that are drawn together. */
     private static final int TOGETHER = 8;
 
@@ -62,21 +62,40 @@ final class PdfLettering implements FSDOMMutator {
 
     private static void replace(Text text, PaperType type) {
         Node parent = text.getParentNode();
-        for (String piece : pieces(text.getData(), type)) {
-            Document document = text.getOwnerDocument();
-            Node node = type.isPlain(piece) ? document.createTextNode(piece) : drawn(document, piece, type);
+        for (Node node : nodes(text, type)) {
             parent.insertBefore(node, text);
         }
         parent.removeChild(text);
     }
 
-    private static List<String> pieces(String text, PaperType type) {
-        boolean fromTheRight = !new Bidi(text, Bidi.DIRECTION_DEFAULT_LEFT_TO_RIGHT).baseIsLeftToRight();
-        return fromTheRight ? lines(text, type) : words(text, type);
+    /** A text that begins from the right as a whole; of others the parts that run from the right, and single words. */
+    private static List<Node> nodes(Text text, PaperType type) {
+        List<Node> nodes = new ArrayList<>();
+        String data = text.getData();
+        Bidi bidi = new Bidi(data, Bidi.DIRECTION_DEFAULT_LEFT_TO_RIGHT);
+        if (!bidi.baseIsLeftToRight()) {
+            addLines(nodes, text.getOwnerDocument(), data, type);
+            return nodes;
+        }
+        int from = 0;
+        while (from < data.length()) {
+            int to = from + 1;
+            boolean fromTheRight = bidi.getLevelAt(from) > 0;
+            while (to < data.length() && (bidi.getLevelAt(to) > 0) == fromTheRight) {
+                to++;
+            }
+            if (fromTheRight) {
+                addLines(nodes, text.getOwnerDocument(), data.substring(from, to), type);
+            } else {
+                addWords(nodes, text.getOwnerDocument(), data.substring(from, to), type);
+            }
+            from = to;
+        }
+        return nodes;
     }
 
-    /** As many words together as one drawing may hold. */
-    private static List<String> lines(String text, PaperType type) {
+    /** As many words together as one drawing may hold; what does not fit stands on lines of its own. */
+    private static void addLines(List<Node> nodes, Document document, String text, PaperType type) {
         List<String> lines = new ArrayList<>();
         String line = "";
         for (String word : text.split("(?<= )")) {
@@ -87,30 +106,22 @@ final class PdfLettering implements FSDOMMutator {
             line += word;
         }
         lines.add(line);
-        return lines;
+        for (int i = 0; i < lines.size(); i++) {
+            if (i > 0) {
+                nodes.add(document.createElement("br"));
+            }
+            nodes.add(drawn(document, lines.get(i).strip(), type));
+        }
     }
 
-    /** Words, neighbours of one kind joined; those from the right with the spaces between them. */
-    private static List<String> words(String text, PaperType type) {
-        List<String> pieces = new ArrayList<>();
-        for (String word : text.split("(?<= )|(?= )")) {
-            int last = pieces.size() - 1;
-            if (last >= 0 && belongsTo(pieces.get(last), word, type)) {
-                pieces.set(last, pieces.get(last) + word);
+    private static void addWords(List<Node> nodes, Document document, String text, PaperType type) {
+        for (String word : text.split("(?<=\\s)|(?=\\s)")) {
+            if (type.isPlain(word)) {
+                nodes.add(document.createTextNode(word));
             } else {
-                pieces.addAll(isSpaceless(word) ? cut(word) : List.of(word));
+                (isSpaceless(word) ? cut(word) : List.of(word)).forEach(part -> nodes.add(drawn(document, part, type)));
             }
         }
-        return pieces;
-    }
-
-    private static boolean belongsTo(String piece, String word, PaperType type) {
-        boolean plain = type.isPlain(word);
-        return type.isPlain(piece) ? plain : !plain && isFromTheRight(piece) && isFromTheRight(word);
-    }
-
-    private static boolean isFromTheRight(String text) {
-        return Bidi.requiresBidi(text.toCharArray(), 0, text.length());
     }
 
     private static boolean isSpaceless(String word) {

@@ -104,7 +104,7 @@ class AgreementTest {
             assertEquals(
                     sum, seconds(indexRow(row).select("data").eachAttr("value")).get(1), 5 * SECONDS);
             String said = plate.select(".plate-facts p").get(1).text();
-            assertTrue(pdf().contains(said.substring(0, said.indexOf('('))), said);
+            assertTrue(pdf().contains(said.substring(0, said.indexOf(':'))), said);
         }
         double whole = Double.parseDouble(fact("Time in all").select("data").attr("value"));
         assertEquals(whole, sum, 5 * SECONDS);

@@ -138,10 +138,10 @@ class RunSheetInBrowserTest {
         String script = "if(!sessionStorage.getItem('again')){sessionStorage.setItem('again','1');"
                 + "['7003','7004','7009'].forEach(i=>document.querySelector('tr[data-item=\"'+i+'\"] [data-mark=failed]').click());"
                 + "document.querySelector('tr[data-item=\"7005\"] [data-mark=done]').click();"
-                + "document.querySelector('[data-check=plate-1]').click();location.reload();}"
+                + "document.querySelector('[data-check=\"0\"]').click();location.reload();}"
                 + "out=document.querySelector('.redo input').value+'|'"
                 + "+document.querySelectorAll('tr[data-state=done]').length+'|'"
-                + "+document.querySelector('[data-check=plate-1]').checked+'|'"
+                + "+document.querySelector('[data-check=\"0\"]').checked+'|'"
                 + "+document.querySelector('.tools [role=status]').textContent;";
         String dom = browser.dom(withScript(sheet(plates(1, List.of("Ada"))), script));
         assertEquals("quoin reprint . --item 7003-7004,7009|1|true|1 done, 3 failed, 13 left", found(dom));
