@@ -9,7 +9,18 @@ where /q "%java%" 2>nul || if not exist "%java%.exe" (
     echo quoin: there is no Java here; install a Java runtime 17 or later, or set JAVA_HOME 1>&2
     exit /b 3
 )
-"%java%" -XX:SharedArchiveFile="%lib%\quoin.jsa" -Xshare:auto -Xlog:disable ^
-    -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Xms24m -Djava.awt.headless=true ^
+rem For a quick start, an archive of Quoin's classes as this Java has loaded them, made at the first start and again wherever
+rem the folder or the Java is another. Where it cannot be written, or does not fit, Quoin starts without it.
+set "made_for="
+if exist "%lib%\classes.jsa" if exist "%lib%\classes.jsa.for" set /p made_for=<"%lib%\classes.jsa.for"
+if not "%made_for%"=="%java% %lib%" (
+    "%java%" -XX:ArchiveClassesAtExit="%lib%\new.jsa" -Xlog:disable -XX:+UseSerialGC -Djava.awt.headless=true ^
+        -cp "%lib%\quoin.jar" dev.quoin.cli.FirstStart "%lib%\first-start" "%lib%\first-run" >nul 2>&1
+    if exist "%lib%\new.jsa" move /y "%lib%\new.jsa" "%lib%\classes.jsa" >nul 2>&1
+    >"%lib%\classes.jsa.for" echo %java% %lib%
+    rmdir /s /q "%lib%\first-run" 2>nul
+)
+"%java%" -XX:SharedArchiveFile="%lib%\classes.jsa" -Xshare:auto -Xlog:disable -XX:-UsePerfData ^
+    -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Xms24m -Djava.awt.headless=true -Dsun.font.layout.ffm=false ^
     %QUOIN_JAVA_OPTS% -jar "%lib%\quoin.jar" %*
 exit /b %ERRORLEVEL%

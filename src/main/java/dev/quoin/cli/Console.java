@@ -47,4 +47,10 @@ final class Console {
         }
         return (problem.isError() ? "\u001B[31m" : "\u001B[33m") + problem + "\u001B[0m";
     }
+
+    /** Says a line at once, where more may follow much later. */
+    void sayNow(String line) {
+        say(line);
+        out.flush();
+    }
 }

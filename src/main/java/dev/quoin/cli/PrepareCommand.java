@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 
 /** {@code quoin prepare JOB}. */
 @Command(
@@ -36,6 +37,12 @@ final class PrepareCommand implements Callable<Integer> {
     @Mixin
     private OutputOptions output = new OutputOptions();
 
+    @Option(
+            names = "--watch",
+            description =
+                    "Stay, and prepare it again as soon as one of its files is saved, in the run folder made first.")
+    private boolean watch;
+
     PrepareCommand(Console console, Path workingFolder) {
         this.console = console;
         this.workingFolder = workingFolder;
@@ -43,6 +50,9 @@ final class PrepareCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
+        if (watch) {
+            return new WatchedJob(console, workingFolder, job, output).run();
+        }
         Problems problems = new Problems();
         JobSettings settings = job.settings(workingFolder, problems);
         Outcome<RunSummary> outcome;

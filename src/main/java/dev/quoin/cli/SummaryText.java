@@ -41,6 +41,16 @@ final class SummaryText {
         return lines;
     }
 
+    /** A run that may be made many times, in half a line. */
+    static String watched(RunSummary summary, List<Problem> problems, Path workingFolder) {
+        return relative(summary.folder(), workingFolder) + ": " + number(summary.plates(), "plate") + ", "
+                + number(summary.items(), "item") + ", " + count(problems);
+    }
+
+    private static String number(int count, String noun) {
+        return count + " " + noun + (count == 1 ? "" : "s");
+    }
+
     static String refused(List<Problem> problems) {
         return "nothing was written: " + count(problems);
     }

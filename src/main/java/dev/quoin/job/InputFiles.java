@@ -11,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Reads the files of a job, each once, and remembers them so that the run can keep them as they were. */
 final class InputFiles {
@@ -89,6 +90,11 @@ final class InputFiles {
     /** What is to be kept, by its name in the run's folder of inputs. */
     Map<String, byte[]> kept() {
         return named;
+    }
+
+    /** The folders of the files that were read. */
+    Set<Path> folders() {
+        return read.keySet().stream().map(Path::getParent).collect(Collectors.toUnmodifiableSet());
     }
 
     /** The name under which a file that was read is kept; its own if it was not read. */

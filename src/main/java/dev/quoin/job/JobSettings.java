@@ -6,9 +6,12 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.Arrays;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Everything that is chosen for a job, as the user wrote it.
@@ -81,6 +84,25 @@ public record JobSettings(String name, Path order, Path folder, Path workingFold
     /** The run folder to write. */
     public Path out() {
         return path(JobKey.OUT).orElseGet(() -> workingFolder.resolve("runs").resolve(name));
+    }
+
+    /** The same, to replace a run that stands in the way. */
+    public JobSettings replacing() {
+        Map<JobKey, Setting> more = new HashMap<>(given);
+        more.put(JobKey.REPLACE, new Setting("true", place(JobKey.REPLACE), workingFolder));
+        return new JobSettings(name, order, folder, workingFolder, more);
+    }
+
+    /** The folders in which the files stand that it names. */
+    public Set<Path> inputFolders() {
+        Set<Path> folders = new HashSet<>(paths(JobKey.FONTS));
+        folders.add(folder);
+        folders.add(order.toAbsolutePath().getParent());
+        path(JobKey.SHOP).ifPresent(folders::add);
+        for (JobKey file : List.of(JobKey.TEMPLATE, JobKey.BACK_TEMPLATE, JobKey.JIG)) {
+            path(file).map(path -> path.toAbsolutePath().getParent()).ifPresent(folders::add);
+        }
+        return folders;
     }
 
     private Optional<Setting> setting(JobKey key) {

@@ -6,11 +6,13 @@ import java.io.IOException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.Set;
 
 /** Prepares a job: from its files to a run folder. */
 public final class Prepare {
     private final JobSettings settings;
     private final Progress progress;
+    private Set<Path> inputFolders = Set.of();
 
     public Prepare(JobSettings settings, Progress progress) {
         this.settings = settings;
@@ -32,6 +34,7 @@ public final class Prepare {
             return new Outcome<>(Optional.empty(), problems.sorted());
         }
         Optional<Plan> plan = new Planning(job.get(), problems, progress).plan();
+        inputFolders = job.get().files().folders();
         if (plan.isEmpty()) {
             return new Outcome<>(Optional.empty(), problems.sorted());
         }
@@ -50,5 +53,10 @@ public final class Prepare {
                     "the run could not be written (" + e.getMessage()
                             + "), and nothing of it is left; make room, or choose another place with --out");
         }
+    }
+
+    /** The folders of the files that it has read so far. */
+    public Set<Path> inputFolders() {
+        return inputFolders;
     }
 }
