@@ -28,33 +28,26 @@ final class PathWriter implements PathVisitor {
     @Override
     public void moveTo(double x, double y) {
         // A second pair after M would be a line.
-        bytes.raw('M');
         command = 'M';
-        point(x, y);
+        point('M', x, y);
     }
 
     @Override
     public void lineTo(double x, double y) {
-        command('L');
-        point(x, y);
+        point(begun('L'), x, y);
     }
 
     @Override
     public void quadTo(double cx, double cy, double x, double y) {
-        command('Q');
-        point(cx, cy);
-        bytes.raw(' ');
-        point(x, y);
+        point(begun('Q'), cx, cy);
+        point(' ', x, y);
     }
 
     @Override
     public void cubicTo(double c1x, double c1y, double c2x, double c2y, double x, double y) {
-        command('C');
-        point(c1x, c1y);
-        bytes.raw(' ');
-        point(c2x, c2y);
-        bytes.raw(' ');
-        point(x, y);
+        point(begun('C'), c1x, c1y);
+        point(' ', c2x, c2y);
+        point(' ', x, y);
     }
 
     @Override
@@ -63,12 +56,14 @@ final class PathWriter implements PathVisitor {
         command = 'Z';
     }
 
-    private void command(char next) {
-        bytes.raw(command == next ? ' ' : next);
+    /** What stands before the first pair of a command: its letter, or a blank where it repeats. */
+    private char begun(char next) {
+        char before = command == next ? ' ' : next;
         command = next;
+        return before;
     }
 
-    private void point(double x, double y) {
-        bytes.number(move.x(x, y)).raw(' ').number(move.y(x, y));
+    private void point(char before, double x, double y) {
+        bytes.point(before, move.x(x, y), move.y(x, y));
     }
 }

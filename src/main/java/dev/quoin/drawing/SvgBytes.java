@@ -42,6 +42,16 @@ final class SvgBytes {
         return this;
     }
 
+    /** A character, and the two coordinates of a point. */
+    SvgBytes point(char before, double x, double y) {
+        reserve(2 + 2 * Decimals.MOST_BYTES);
+        bytes[size] = (byte) before;
+        int end = Decimals.put(bytes, size + 1, x, Decimals.COORDINATE);
+        bytes[end] = ' ';
+        size = Decimals.put(bytes, end + 1, y, Decimals.COORDINATE);
+        return this;
+    }
+
     SvgBytes attribute(String name, String value) {
         raw(' ').raw(name).raw("=\"");
         byte[] escaped = escape(value).getBytes(StandardCharsets.UTF_8);

@@ -52,6 +52,9 @@ public final class Decimals {
         if (!(Math.abs(value) <= LARGEST)) {
             throw new IllegalArgumentException("not a number for a file: " + value);
         }
+        if (places == COORDINATE && Math.abs(value) < ThreeDecimals.LIMIT) {
+            return ThreeDecimals.put(bytes, at, value);
+        }
         long power = POWERS[places];
         long scaled = (long) (Math.abs(value) * power + 0.5);
         int end = at;

@@ -31,6 +31,11 @@ public final class Path {
         return new Builder();
     }
 
+    /** A builder with room for so many moves, lines, curves and closings, and so many points. */
+    public static Builder builder(int verbs, int points) {
+        return new Builder(verbs, 2 * points);
+    }
+
     /** The outline of a platform shape; its winding rule is not kept. */
     public static Path of(Shape shape) {
         Builder path = new Builder();
@@ -136,12 +141,19 @@ public final class Path {
 
     /** Makes a path piece by piece. */
     public static final class Builder {
-        private byte[] verbs = new byte[16];
-        private double[] xy = new double[32];
+        private byte[] verbs;
+        private double[] xy;
         private int verbCount;
         private int coordinateCount;
 
-        private Builder() {}
+        private Builder() {
+            this(16, 32);
+        }
+
+        private Builder(int verbs, int coordinates) {
+            this.verbs = new byte[verbs];
+            this.xy = new double[coordinates];
+        }
 
         public Builder moveTo(double x, double y) {
             if (verbCount > 0 && verbs[verbCount - 1] == MOVE) {
@@ -149,11 +161,11 @@ public final class Path {
                 xy[coordinateCount - 1] = y;
                 return this;
             }
-            return add(MOVE, x, y);
+            return addPoint(MOVE, x, y);
         }
 
         public Builder lineTo(double x, double y) {
-            return add(LINE, x, y);
+            return addPoint(LINE, x, y);
         }
 
         public Builder quadTo(double cx, double cy, double x, double y) {
@@ -194,7 +206,22 @@ public final class Path {
             boolean idleMove = verbCount > 0 && verbs[verbCount - 1] == MOVE;
             int verbEnd = idleMove ? verbCount - 1 : verbCount;
             int coordinateEnd = idleMove ? coordinateCount - 2 : coordinateCount;
-            return new Path(Arrays.copyOf(verbs, verbEnd), Arrays.copyOf(xy, coordinateEnd));
+            // Full arrays are replaced, never changed, when more is added.
+            return new Path(
+                    verbEnd == verbs.length ? verbs : Arrays.copyOf(verbs, verbEnd),
+                    coordinateEnd == xy.length ? xy : Arrays.copyOf(xy, coordinateEnd));
+        }
+
+        /** As {@link #add}, for what there is most of. */
+        private Builder addPoint(byte verb, double x, double y) {
+            if (verbCount == 0 && verb != MOVE) {
+                throw new IllegalStateException("a path starts with a move");
+            }
+            reserve(1, 2);
+            verbs[verbCount++] = verb;
+            xy[coordinateCount++] = x;
+            xy[coordinateCount++] = y;
+            return this;
         }
 
         private Builder add(byte verb, double... coordinates) {

@@ -103,7 +103,7 @@ public final class Strokes {
 
     /** The strokes as pieces of a path, in the same order and directions. */
     public Path toPath() {
-        Path.Builder path = Path.builder();
+        Path.Builder path = Path.builder(xy.length / 2, xy.length / 2);
         for (int i = 0; i < ends.length; i++) {
             int first = start(i);
             int end = isClosed(i) ? end(i) - 1 : end(i);
@@ -162,6 +162,10 @@ public final class Strokes {
 
         /** Makes room for so many more straight strokes. */
         Builder reserve(int lines) {
+            if (coordinates == 0) {
+                xy = new double[4 * lines];
+                ends = new int[lines];
+            }
             if (coordinates + 4 * lines > xy.length) {
                 xy = Arrays.copyOf(xy, Math.max(2 * xy.length, coordinates + 4 * lines));
             }
@@ -174,7 +178,7 @@ public final class Strokes {
         /** Adds a point to the stroke under way. */
         Builder point(double x, double y) {
             if (coordinates == xy.length) {
-                xy = Arrays.copyOf(xy, 2 * coordinates);
+                xy = Arrays.copyOf(xy, Math.max(64, 2 * coordinates));
             }
             xy[coordinates++] = x;
             xy[coordinates++] = y;
@@ -184,14 +188,20 @@ public final class Strokes {
         /** Ends the stroke under way. */
         Builder end() {
             if (count == ends.length) {
-                ends = Arrays.copyOf(ends, 2 * count);
+                ends = Arrays.copyOf(ends, Math.max(16, 2 * count));
             }
             ends[count++] = coordinates / 2;
             return this;
         }
 
         Strokes build() {
-            return count == 0 ? EMPTY : new Strokes(Arrays.copyOf(xy, coordinates), Arrays.copyOf(ends, count));
+            if (count == 0) {
+                return EMPTY;
+            }
+            // Full arrays are replaced, never changed, when more is added.
+            return new Strokes(
+                    coordinates == xy.length ? xy : Arrays.copyOf(xy, coordinates),
+                    count == ends.length ? ends : Arrays.copyOf(ends, count));
         }
     }
 }

@@ -10,6 +10,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Scale;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -40,6 +41,17 @@ class DecimalsTest {
     @ValueSource(doubles = {Double.NaN, Double.POSITIVE_INFINITY, 1e13, -1e13})
     void whatIsNoNumberForAFileIsRefused(double value) {
         assertThrows(IllegalArgumentException.class, () -> Decimals.mm(value));
+    }
+
+    /** Every thousandth around the place where the tables end, against the platform's own decimals. */
+    @Test
+    void everyThousandthIsWrittenAsThePlatformWritesIt() {
+        for (int i = -1_100_000; i <= 1_100_000; i += 1) {
+            String written = Decimals.mm(i / 1000.0);
+            String platform =
+                    i == 0 ? "0" : BigDecimal.valueOf(i, 3).stripTrailingZeros().toPlainString();
+            assertEquals(platform, written);
+        }
     }
 
     /** The platform's decimal arithmetic rounds the same, but for the last bit of a half. */
