@@ -73,7 +73,6 @@ public final class Quoin {
     private CommandLine root(Collection<Supplier<CommandLine>> commands) {
         CommandLine root = new CommandLine(new Root());
         commands.forEach(command -> root.addSubcommand(command.get()));
-        root.setInterpolateVariables(false);
         root.setOut(out);
         root.setErr(err);
         root.setColorScheme(CommandLine.Help.defaultColorScheme(terminal ? Ansi.AUTO : Ansi.OFF));

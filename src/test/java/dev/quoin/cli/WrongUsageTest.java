@@ -4,8 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.quoin.job.JobKey;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -53,9 +55,31 @@ class WrongUsageTest {
     }
 
     @Test
+    void theHelpOfPrepareListsEveryOptionOnceUnderItsTopic() {
+        List<String> help = new JobFolder(folder).quoin("prepare", "--help").out();
+        for (JobTopic topic : JobTopic.values()) {
+            assertEquals(
+                    1,
+                    help.stream()
+                            .filter(line -> line.equals(topic.title() + ":"))
+                            .count(),
+                    topic.title());
+        }
+        for (JobKey key : JobKey.values()) {
+            String option = " --" + key.option();
+            long lines = help.stream()
+                    .filter(line -> line.strip().split("[ =]")[0].equals(option.strip()))
+                    .count();
+            assertEquals(1, lines, option);
+        }
+        assertTrue(help.stream().anyMatch(line -> line.contains("for ${serial};")), "dollar signs are kept");
+        assertTrue(help.stream().anyMatch(line -> line.startsWith("  -h, --help")), "names are written out");
+    }
+
+    @Test
     void aJobThatIsNotThereIsStatus3() {
         QuoinRun run = new JobFolder(folder).quoin("prepare", "jbo");
         assertEquals(3, run.status());
-        assertEquals(java.util.List.of("jbo: there is no such job; give a job folder or an order CSV"), run.err());
+        assertEquals(List.of("jbo: there is no such job; give a job folder or an order CSV"), run.err());
     }
 }
