@@ -3,19 +3,24 @@ package dev.quoin.job;
 import dev.quoin.optics.RecipeCheck;
 import dev.quoin.plate.Group;
 import dev.quoin.plate.GroupSurvey;
+import dev.quoin.plate.Plate;
+import dev.quoin.plate.Seat;
 import dev.quoin.problem.Place;
 import dev.quoin.problem.Problems;
+import dev.quoin.shop.Slot;
 import dev.quoin.shop.Step;
 import dev.quoin.toolpath.Thickness;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.TreeMap;
 
 /** From a loaded job to its plates: all that preparing and checking have in common. */
 final class Planning {
@@ -41,6 +46,7 @@ final class Planning {
         survey.tellFineCodes(chosen, problems);
         Plan plan = layout.plan(chosen);
         checkRecipes(plan);
+        checkHeights(plan);
         new SharedSizeCheck(job.making(plan.items()), plan, problems).check();
         checkDetails(chosen);
         return isSpoilt(plan, skipBadRows) ? Optional.empty() : Optional.of(plan);
@@ -55,6 +61,28 @@ final class Planning {
                         .check(group.recipe(), job.shop().lenses());
             }
         }
+    }
+
+    /** Each height of the pockets that are filled, against the depth of focus. */
+    private void checkHeights(Plan plan) {
+        Map<Group, Map<Double, Set<String>>> slots = new LinkedHashMap<>();
+        for (Plate plate : plan.plates()) {
+            Map<Double, Set<String>> byHeight = slots.computeIfAbsent(plate.group(), made -> new TreeMap<>());
+            for (Seat seat : plate.seats()) {
+                Slot slot = seat.placement().slot();
+                byHeight.computeIfAbsent(slot.z(), made -> new LinkedHashSet<>())
+                        .add(slot.id());
+            }
+        }
+        slots.forEach((group, byHeight) -> {
+            RecipeCheck check = new RecipeCheck(job.shop().machine(), group.lens(), problems);
+            byHeight.forEach((z, ids) -> check.height(group.recipe(), surface(group, ids), z));
+        });
+    }
+
+    private static String surface(Group group, Set<String> ids) {
+        String others = ids.size() == 1 ? "" : " (and " + (ids.size() - 1) + " more)";
+        return "jig '" + group.jig().name() + "', slot " + ids.iterator().next() + others;
     }
 
     /** The finest detail of each fill step on each lens, against the spot and the step's inset. */

@@ -9,7 +9,7 @@ import dev.quoin.shop.Slot;
  * A jig that is turned over as a whole, with its pieces, about an axis through its centre. The back of a piece is drawn as
  * it is seen when the piece is turned like a page: its top stays its top. So a slot at (x, y) from the centre, turned by t,
  * comes to (-x, y) and -t about the vertical axis, to (x, -y) and 180 - t about the horizontal one, and its pocket is
- * mirrored left to right. What holds the jig stays, so it lies as far from where it should as before.
+ * mirrored left to right; what lay high lies low. What holds the jig stays, so it lies as far from where it should as before.
  */
 final class TurnedJig {
     private TurnedJig() {}
@@ -36,6 +36,7 @@ final class TurnedJig {
                 slot.width(),
                 slot.height(),
                 slot.pocket().transform(Affine.scale(-1, 1)),
-                slot.usable());
+                slot.usable(),
+                -slot.z());
     }
 }

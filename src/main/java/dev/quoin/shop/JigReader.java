@@ -16,12 +16,13 @@ import java.util.Optional;
 /** Reads jigs, from tables and from drawings. Slots keep the file's order. */
 public final class JigReader {
     private static final List<String> REQUIRED = List.of("slot", "x_mm", "y_mm", "width_mm", "height_mm");
-    private static final List<String> OPTIONAL = List.of("rotation_deg", "usable", "note");
+    private static final List<String> OPTIONAL = List.of("rotation_deg", "usable", "z_mm", "note");
 
     private JigReader() {}
 
     /**
      * A jig from a table {@code slot,x_mm,y_mm,rotation_deg,width_mm,height_mm,usable}; x and y are the pocket's centre.
+     * It may also have a column {@code z_mm}: how much higher a pocket's floor lies than what the lens is set to.
      * Its own centre is that of the box around all pockets, turned as they stand, unusable ones included.
      *
      * @param file the file's name, as problems give it
@@ -87,7 +88,8 @@ public final class JigReader {
                 width,
                 height,
                 Path.of(Box.centred(width, height)),
-                usable(row));
+                usable(row),
+                row.number("z_mm", Range.ANY, 0));
     }
 
     private static boolean usable(ShopRow row) {
