@@ -1,5 +1,6 @@
 package dev.quoin.cli;
 
+import dev.quoin.lettering.TextEngine;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.CharacterCodingException;
@@ -16,7 +17,8 @@ record FailureMessages(Console console) implements IExecutionExceptionHandler {
     @Override
     public int handleExecutionException(Exception e, CommandLine command, ParseResult result) {
         Throwable cause = e instanceof UncheckedIOException ? e.getCause() : e;
-        console.complain(cause instanceof IOException io ? message(io) : unexpected(cause));
+        String message = cause instanceof IOException io ? message(io) : unexpected(cause);
+        console.complain(TextEngine.missing(e).orElse(message));
         return ExitStatus.ACCESS.code();
     }
 

@@ -1,5 +1,6 @@
 package dev.quoin.cli;
 
+import dev.quoin.lettering.TextEngine;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Collection;
@@ -37,7 +38,12 @@ public final class Quoin {
 
     /** Runs one command and returns the exit status. */
     public int run(String... args) {
-        return commandLine(args).execute(args);
+        try {
+            return commandLine(args).execute(args);
+        } catch (LinkageError | InternalError e) {
+            err.println(TextEngine.missing(e).orElseThrow(() -> e));
+            return ExitStatus.ACCESS.code();
+        }
     }
 
     /** The program with all its commands. */

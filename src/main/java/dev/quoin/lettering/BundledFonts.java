@@ -56,10 +56,18 @@ final class BundledFonts {
         FontData data = FontData.of(file);
         FontHeader header = FontHeader.all(data).get(0);
         try {
-            Font font = Font.createFont(Font.TRUETYPE_FONT, new ByteArrayInputStream(file));
+            Font font = platformFont(file, resource);
             return OpenFont.of(font, header.unitsPerEm(), header.capHeight()).withLayout(FontHeader.layout(data, 0));
         } catch (FontFormatException e) {
             throw new IOException("this machine cannot use the bundled font " + resource, e);
+        }
+    }
+
+    private static Font platformFont(byte[] file, String resource) throws FontFormatException, IOException {
+        try {
+            return Font.createFont(Font.TRUETYPE_FONT, new ByteArrayInputStream(file));
+        } catch (IOException e) {
+            throw TextEngine.ofFont(resource.substring(resource.lastIndexOf('/') + 1), e);
         }
     }
 }
