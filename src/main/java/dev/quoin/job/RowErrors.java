@@ -7,6 +7,13 @@ import dev.quoin.problem.Problems;
 record RowErrors(LoadedJob job, Problems problems) {
     /** Whether the job cannot go on: for any error, or, where bad rows are skipped, for one that is not of a row. */
     boolean stopTheJob(boolean skipBadRows) {
+        if (problems.tooMany()) {
+            problems.error(
+                    Place.of(job.order().file()),
+                    "more than " + Problems.MOST + " errors; rows after them were not looked at",
+                    "correct what they have in common, and try again");
+            return true;
+        }
         return problems.sorted().stream()
                 .anyMatch(problem -> problem.isError() && !(skipBadRows && isOfARow(problem.place())));
     }

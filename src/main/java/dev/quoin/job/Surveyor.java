@@ -63,7 +63,7 @@ final class Surveyor {
     /** The next rows, with what is chosen for them: what is wrong with a template is told by the first row that names it. */
     private Optional<List<SurveyedRow>> begin(Iterator<Row> left, BitSet badLines) throws IOException {
         List<SurveyedRow> piece = new ArrayList<>();
-        while (left.hasNext() && piece.size() < ROWS_A_PIECE) {
+        while (left.hasNext() && piece.size() < ROWS_A_PIECE && !problems.tooMany()) {
             Row row = left.next();
             boolean earlier = row.index() < job.section().firstRow();
             if (!earlier && badLines.get(row.line())) {

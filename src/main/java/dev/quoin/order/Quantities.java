@@ -13,6 +13,9 @@ final class Quantities {
         int[] quantities = new int[order.rows().size()];
         long sum = 0;
         for (Row row : order.rows()) {
+            if (problems.tooMany()) {
+                break;
+            }
             int quantity =
                     quantity(row.cells().get(column), order.headers().get(column), order.place(row, column), problems);
             quantities[row.index()] = quantity;

@@ -109,7 +109,7 @@ final class TableParser {
             return false;
         }
         cells.add(line, fit(row, line));
-        return true;
+        return !problems.tooMany();
     }
 
     private void takeHeaders(List<String> row, int line) {

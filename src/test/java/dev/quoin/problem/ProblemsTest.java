@@ -88,4 +88,22 @@ class ProblemsTest {
         assertEquals("none is known", Suggestion.remedy("customer", List.of()));
         assertEquals("did you mean 'jig'?", Suggestion.remedy("gig", List.of("recipe", "jig")));
     }
+
+    @Test
+    void warningsAndNotesBeyondTheMostAreCountedAndErrorsAreAllKept() {
+        Problems problems = new Problems();
+        for (int i = 1; i <= Problems.MOST + 5; i++) {
+            problems.note(Place.of("order.csv", i), "nothing is made for this row", "");
+        }
+        assertFalse(problems.tooMany());
+        for (int i = 1; i <= Problems.MOST + 5; i++) {
+            problems.error(Place.of("order.csv", i), "too long", "shorten it");
+        }
+        assertTrue(problems.tooMany());
+        assertEquals(Problems.MOST + 5, problems.errors());
+        assertEquals(2 * Problems.MOST + 6, problems.sorted().size());
+        assertEquals(
+                "order.csv: note: 5 more warnings and notes are not listed",
+                problems.sorted().get(0).toString());
+    }
 }
