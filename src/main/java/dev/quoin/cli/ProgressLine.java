@@ -7,11 +7,12 @@ import me.tongfei.progressbar.ProgressBarStyle;
 
 /** A progress bar on a terminal, for work that is long enough to be waited for. */
 final class ProgressLine implements Progress, AutoCloseable {
-    /** Shorter work shows no bar: it would only flash. */
-    private static final long WORTH_SHOWING = 200;
+    /** Work that ends sooner shows no bar, which would only flash, ms. */
+    private static final long WORTH_SHOWING = 700;
 
     private final boolean shown;
     private String stage = "";
+    private long begun;
     private ProgressBar bar;
 
     ProgressLine(boolean shown) {
@@ -20,12 +21,15 @@ final class ProgressLine implements Progress, AutoCloseable {
 
     @Override
     public void report(String newStage, long done, long total) {
-        if (!shown || total < WORTH_SHOWING) {
+        if (!shown) {
             return;
         }
         if (!newStage.equals(stage)) {
             close();
             stage = newStage;
+            begun = System.nanoTime();
+        }
+        if (bar == null && done < total && System.nanoTime() - begun > WORTH_SHOWING * 1_000_000) {
             bar = new ProgressBarBuilder()
                     .setTaskName(newStage)
                     .setInitialMax(total)
@@ -34,13 +38,16 @@ final class ProgressLine implements Progress, AutoCloseable {
                     .clearDisplayOnFinish()
                     .build();
         }
-        bar.stepTo(done);
+        if (bar != null) {
+            bar.stepTo(done);
+        }
     }
 
     @Override
     public void close() {
         if (bar != null) {
             bar.close();
+            bar = null;
         }
     }
 }
