@@ -46,6 +46,11 @@ public final class Chromium {
         return Files.readString(browse("--virtual-time-budget=20000", "--dump-dom", page(html)));
     }
 
+    /** The same, on the clock of this machine. */
+    public String domInRealTime(String html) throws IOException, InterruptedException {
+        return Files.readString(browse("--dump-dom", page(html)));
+    }
+
     /** A page printed as PDF. */
     public Path print(String html) throws IOException, InterruptedException {
         Path pdf = Files.createTempFile(folder, "print", ".pdf");

@@ -1,11 +1,14 @@
 package dev.quoin.job;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.quoin.browser.Poppler;
 import dev.quoin.problem.Problems;
+import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
@@ -14,7 +17,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import javax.imageio.ImageIO;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -139,5 +144,37 @@ class ProofTest {
         try (Stream<Path> files = Files.list(folder)) {
             assertTrue(files.noneMatch(file -> file.getFileName().toString().contains("proof")));
         }
+    }
+
+    /** At 254 dots to the inch a millimetre is 10 pixels: the bar of 100 mm, its end strokes of 0.3 mm included, is 1003. */
+    @Test
+    void asPdfItIsTrueToScaleAndSaysTheSame() throws Exception {
+        Path pdf = folder.resolve("proof.pdf");
+        job.with(JobKey.OUT, pdf.toString());
+        Problems problems = new Problems();
+        new Proof(job.settings(problems), Progress.SILENT).run(problems);
+        BufferedImage page = ImageIO.read(Poppler.picture(pdf, 1, 254).toFile());
+        assertTrue(
+                IntStream.range(0, page.getHeight()).anyMatch(y -> Math.abs(longestLine(page, y) - 1003) <= 3),
+                "no line of 100 mm");
+        String text = String.join("\n", Poppler.text(pdf));
+        for (String word : List.of("Proof:", "Piece 3", "Name", "Approval", "Mark all pieces as they are drawn here")) {
+            assertTrue(text.contains(word), word + " in " + text);
+        }
+        byte[] first = Files.readAllBytes(pdf);
+        job.with(JobKey.REPLACE, "true");
+        new Proof(job.settings(problems), Progress.SILENT).run(problems);
+        assertArrayEquals(first, Files.readAllBytes(pdf));
+    }
+
+    /** The length of the longest dark line in a row of pixels. */
+    private static int longestLine(BufferedImage page, int y) {
+        int longest = 0;
+        int length = 0;
+        for (int x = 0; x < page.getWidth(); x++) {
+            length = (page.getRGB(x, y) & 0xff) < 128 ? length + 1 : 0;
+            longest = Math.max(longest, length);
+        }
+        return longest;
     }
 }
