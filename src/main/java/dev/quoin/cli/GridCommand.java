@@ -157,7 +157,7 @@ final class GridCommand implements Callable<Integer> {
         if (output.json()) {
             console.say(SummaryText.json(outcome.result().get(), outcome.problems()));
         } else if (!output.quiet()) {
-            SummaryText.lines(outcome.result().get(), outcome.problems(), workingFolder)
+            SummaryText.lines("swatches", outcome.result().get(), outcome.problems(), workingFolder)
                     .forEach(console::say);
             console.say("to fill in  " + workingFolder.relativize(SettingsTrial.results(folder)));
         }

@@ -18,10 +18,15 @@ final class SummaryText {
     private SummaryText() {}
 
     static List<String> lines(RunSummary summary, List<Problem> problems, Path workingFolder) {
+        return lines("items", summary, problems, workingFolder);
+    }
+
+    /** @param items what the run's items are */
+    static List<String> lines(String items, RunSummary summary, List<Problem> problems, Path workingFolder) {
         List<String> lines = new ArrayList<>();
         lines.add(field("run", summary.name()));
         lines.add(field("plates", Integer.toString(summary.plates())));
-        lines.add(field("items", Integer.toString(summary.items())));
+        lines.add(field(items, Integer.toString(summary.items())));
         lines.add(field(
                 "blanks",
                 summary.blanks().entrySet().stream()

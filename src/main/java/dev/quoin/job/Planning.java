@@ -5,8 +5,10 @@ import dev.quoin.plate.Group;
 import dev.quoin.plate.GroupSurvey;
 import dev.quoin.plate.Plate;
 import dev.quoin.plate.Seat;
+import dev.quoin.plate.StepColour;
 import dev.quoin.problem.Place;
 import dev.quoin.problem.Problems;
+import dev.quoin.shop.Recipe;
 import dev.quoin.shop.Slot;
 import dev.quoin.shop.Step;
 import dev.quoin.toolpath.Thickness;
@@ -59,7 +61,21 @@ final class Planning {
             if (checked.add(List.of(group.recipe().name(), group.lens().name()))) {
                 new RecipeCheck(job.shop().machine(), group.lens(), problems)
                         .check(group.recipe(), job.shop().lenses());
+                checkColours(group.recipe());
             }
+        }
+    }
+
+    /** Software that tells steps apart by colour would give those of one colour the same settings. */
+    private void checkColours(Recipe recipe) {
+        int steps = recipe.steps().size();
+        int colours = StepColour.values().length;
+        if (steps > colours && !job.settings().flag(JobKey.SPLIT_STEPS)) {
+            problems.warning(
+                    recipe.place(),
+                    "recipe '" + recipe.name() + "' has " + steps + " steps, and plate files have " + colours
+                            + " colours, so that some steps share one",
+                    "where your software goes by colour, ask for a file for each step with --split-steps");
         }
     }
 

@@ -2,6 +2,7 @@ package dev.quoin.job;
 
 import java.nio.file.Path;
 import java.util.Map;
+import java.util.TreeMap;
 
 /**
  * What a prepared run comes to.
@@ -29,6 +30,15 @@ public record RunSummary(
     /** The same run, in a folder. */
     RunSummary at(Path newFolder) {
         return new RunSummary(name, newFolder, plates, items, blanks, spares, rowsLeftOut, marking, handling);
+    }
+
+    /** The same run where all items are marks on one piece, some of which only label the others. */
+    RunSummary onOnePiece(int marksThatCount) {
+        Map<String, Integer> one = new TreeMap<>(blanks);
+        one.replaceAll((blank, count) -> 1);
+        Map<String, Integer> none = new TreeMap<>(spares);
+        none.replaceAll((blank, count) -> 0);
+        return new RunSummary(name, folder, plates, marksThatCount, one, none, rowsLeftOut, marking, handling);
     }
 
     /** All of it, s. */

@@ -49,7 +49,7 @@ public final class SettingsTrial {
     /**
      * Prepares it.
      *
-     * @return what the run comes to; nothing, and nothing written, where there are errors
+     * @return what the run comes to, its items the swatches, all on one blank; nothing, and nothing written, where there are errors
      * @throws IOException if a file is missing or cannot be read, or the run or the table cannot be written
      */
     public Outcome<RunSummary> run() throws IOException {
@@ -70,7 +70,8 @@ public final class SettingsTrial {
             if (outcome.result().isPresent()) {
                 NewTable.write(results(request.out()), grid.get().results().getBytes(StandardCharsets.UTF_8));
             }
-            return outcome;
+            int count = grid.get().swatches().all().size();
+            return new Outcome<>(outcome.result().map(summary -> summary.onOnePiece(count)), outcome.problems());
         }
     }
 

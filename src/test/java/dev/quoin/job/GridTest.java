@@ -79,12 +79,33 @@ class GridTest {
         Outcome<RunSummary> outcome = trial("speed=500:2000:4", "power=20:60:3");
         assertEquals("", text(outcome));
         assertEquals(1, outcome.result().orElseThrow().plates());
-        assertEquals(4 + 3 + 12, outcome.result().orElseThrow().items());
+        // The labels are marks of the run, but no swatches; all of it is on one piece.
+        assertEquals(12, outcome.result().orElseThrow().items());
+        assertEquals(
+                List.of(1), List.copyOf(outcome.result().orElseThrow().blanks().values()));
+        assertEquals(
+                4 + 3 + 12,
+                marks().values().stream().filter(list -> !list.isEmpty()).count());
         List<PlateMark> last = marks().get(19);
         assertEquals(List.of(13), last.stream().map(PlateMark::step).toList());
         Box square = last.get(0).path().bounds();
         assertEquals(6, square.width(), 0.001);
         assertEquals(6, square.height(), 0.001);
+    }
+
+    @Test
+    void moreStepsThanColoursAreTold() throws IOException {
+        String told = "has 13 steps, and plate files have 8 colours, so that some steps share one";
+        assertTrue(warnings(trial("speed=500:2000:4", "power=20:60:3")).contains(told));
+    }
+
+    @Test
+    void asManyStepsAsColoursAreNot() throws IOException {
+        assertFalse(warnings(trial("speed=500:2000:7")).contains("share one"));
+    }
+
+    private static String warnings(Outcome<?> outcome) {
+        return outcome.problems().stream().map(Problem::toString).collect(Collectors.joining("\n"));
     }
 
     @Test
@@ -130,9 +151,10 @@ class GridTest {
     @Test
     void whatIsWrongWithManySwatchesIsToldOnce() throws IOException {
         List<Problem> found = trial("speed=500:2000:4", "power=20:60:3").problems();
-        assertEquals(1, found.size());
+        // And that there are more steps than colours.
+        assertEquals(2, found.size());
         assertTrue(
-                found.get(0).toString().contains("step 2 (swatch_A1) and 11 more: lines 0.06 mm apart leave stripes"),
+                found.get(1).toString().contains("step 2 (swatch_A1) and 11 more: lines 0.06 mm apart leave stripes"),
                 found.toString());
     }
 
