@@ -1,5 +1,7 @@
 package dev.quoin.job;
 
+import dev.quoin.drawing.Page;
+import dev.quoin.geometry.Decimals;
 import dev.quoin.order.Order;
 import dev.quoin.order.Row;
 import dev.quoin.plate.Group;
@@ -8,6 +10,7 @@ import dev.quoin.problem.Place;
 import dev.quoin.problem.Problems;
 import dev.quoin.problem.Suggestion;
 import dev.quoin.shop.Blank;
+import dev.quoin.shop.Cylinder;
 import dev.quoin.shop.Jig;
 import dev.quoin.shop.Lens;
 import dev.quoin.shop.Recipe;
@@ -29,6 +32,11 @@ final class Chooser {
     /** The lens is chosen when all rows are known; until then the finest stands for it. */
     static final String AUTO = "auto";
 
+    /** How far a page may be wider than the way around by the rounding of numbers, mm. */
+    private static final double WIDTH_TOLERANCE = 0.01;
+    /** The difference of the diameters for each mm of height: that of a cup whose wall leans by 30 degrees. */
+    private static final double MOST_TAPER = 1;
+
     private final JobSettings settings;
     private final Order order;
     private final Shop shop;
@@ -36,6 +44,7 @@ final class Chooser {
     private final JigShelf jigs;
     private final Role templateRole;
     private final Optional<Role> backRole;
+    private final Optional<Rotary> rotary;
     private final Role jigRole;
     private final Role recipeRole;
     private final Role blankRole;
@@ -51,6 +60,7 @@ final class Chooser {
         this.templates = templates;
         this.jigs = jigs;
         templateRole = new Role(order, settings, JobKey.TEMPLATE, JobKey.TEMPLATE_COLUMN, problems);
+        rotary = Rotary.read(settings, problems);
         backRole = StandsReader.isTwoSided(settings)
                 ? Optional.of(new Role(order, settings, JobKey.BACK_TEMPLATE, JobKey.BACK_TEMPLATE_COLUMN, problems))
                 : Optional.empty();
@@ -82,17 +92,18 @@ final class Chooser {
     }
 
     private Optional<Choice> make(Row row, Problems problems) throws IOException {
-        Optional<Path> jigFile = required(jigRole.pathOf(row, problems), jigRole, row, problems);
         Optional<Recipe> recipe = required(recipeRole.of(row), recipeRole, row, problems)
                 .flatMap(name -> known("recipe", name, shop.recipes(), recipeRole.place(row), problems));
         Optional<String> blankName = blankRole.of(row);
         Optional<Blank> blank =
                 blankName.flatMap(name -> known("blank", name, shop.blanks(), blankRole.place(row), problems));
         Optional<List<ChosenTemplate>> sides = sides(row, problems);
-        if (jigFile.isEmpty() || recipe.isEmpty() || blankName.isPresent() && blank.isEmpty()) {
+        Optional<Jig> jig = settings.text(JobKey.ROTARY).isPresent()
+                ? sides.flatMap(all -> turned(all.get(0), row, problems))
+                : jig(row, problems);
+        if (recipe.isEmpty() || blankName.isPresent() && blank.isEmpty()) {
             return Optional.empty();
         }
-        Optional<Jig> jig = jigs.take(jigFile.get(), source(jigRole, row), problems);
         Optional<Lens> lens = lens(recipe.get(), problems);
         if (sides.isEmpty()) {
             return Optional.empty();
@@ -110,6 +121,34 @@ final class Chooser {
         Group group =
                 groups.computeIfAbsent(new Group(recipe.get(), blank, jig.get(), lens.get(), values), made -> made);
         return Optional.of(new Choice(sides.get(), group));
+    }
+
+    private Optional<Jig> jig(Row row, Problems problems) throws IOException {
+        Optional<Path> file = required(jigRole.pathOf(row, problems), jigRole, row, problems);
+        return file.isEmpty() ? Optional.empty() : jigs.take(file.get(), source(jigRole, row), problems);
+    }
+
+    /** What turns a round piece with this drawing on it. */
+    private Optional<Jig> turned(ChosenTemplate side, Row row, Problems problems) {
+        Page page = side.template().page();
+        Optional<Cylinder> piece = rotary.map(one -> one.piece(page.height()));
+        if (piece.isPresent() && page.width() > piece.get().circumference() + WIDTH_TOLERANCE) {
+            problems.error(
+                    Place.of(side.name()),
+                    "its page is " + Decimals.mm(page.width()) + " mm wide, and the way around the piece is "
+                            + Decimals.mm(piece.get().circumference()) + " mm",
+                    "make the page narrower, or correct --rotary");
+            return Optional.empty();
+        }
+        if (piece.isPresent() && !(Math.abs(piece.get().bottom() - piece.get().top()) < MOST_TAPER * page.height())) {
+            problems.error(
+                    settings.place(JobKey.ROTARY),
+                    "rotary: over the " + Decimals.mm(page.height()) + " mm of " + side.name()
+                            + " no cup tapers so much",
+                    "give the diameters at the drawing's lower and upper edge");
+            return Optional.empty();
+        }
+        return piece.map(Jig::turning).flatMap(jig -> jigs.stand(jig, problems));
     }
 
     /** The template of each side that is marked; nothing if one is missing. */

@@ -10,10 +10,12 @@ import dev.quoin.plate.Part;
 import dev.quoin.plate.Plate;
 import dev.quoin.plate.Seat;
 import dev.quoin.plate.Stand;
+import dev.quoin.plate.Wrap;
 import dev.quoin.problem.Problems;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Merges items that the survey found right once more, now with the sizes that they share with others. */
 record ItemMerge(LoadedJob job, Sharing sharing) {
@@ -23,13 +25,18 @@ record ItemMerge(LoadedJob job, Sharing sharing) {
         List<LoadedItem> loaded = new ArrayList<>();
         for (int i = 0; i < artworks.size(); i++) {
             Seat seat = part.seats().get(i);
-            loaded.add(LoadedItem.of(
+            LoadedItem item = LoadedItem.of(
                     seat.item(),
                     seat.placement(),
                     artworks.get(i),
-                    plate.group().recipe()));
+                    plate.group().recipe());
+            loaded.add(wrap(plate, part).map(item::showing).orElse(item));
         }
         return loaded;
+    }
+
+    private static Optional<Wrap> wrap(Plate plate, Part part) {
+        return plate.group().jig().round().flatMap(piece -> part.stand().band().map(band -> new Wrap(piece, band)));
     }
 
     /** The sizes that items of a plate keep to. */

@@ -44,6 +44,11 @@ final class JigShelf {
         return known;
     }
 
+    /** A jig that comes from no file, as it stands in the machine. */
+    Optional<Jig> stand(Jig jig, Problems problems) {
+        return stand.stand(jig, problems);
+    }
+
     /** A jig of these bytes; {@code name} tells a drawing from a table. */
     static Optional<Jig> read(String name, byte[] bytes, Problems problems) {
         if (name.toLowerCase(Locale.ROOT).endsWith(".svg")) {

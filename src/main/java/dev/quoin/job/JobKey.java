@@ -14,6 +14,17 @@ public enum JobKey {
             Kind.TEXT,
             "AXIS",
             "The axis about which the whole jig is turned over for the back: y, left to right; x, top to bottom."),
+    ROTARY(
+            "rotary",
+            Kind.TEXT,
+            "MM[,MM]",
+            "Instead of a jig: one round piece a load, turned about its axis; its diameter, and that at the drawing's "
+                    + "upper edge if it tapers."),
+    BAND_OVERLAP(
+            "band-overlap",
+            Kind.TEXT,
+            "MM",
+            "By how much strips of a round piece overlap where a seam must run through a mark; else 0.1."),
     LENS(
             "lens",
             Kind.TEXT,

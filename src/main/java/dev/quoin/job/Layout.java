@@ -12,9 +12,12 @@ import dev.quoin.plate.LensChoice;
 import dev.quoin.plate.LotPacking;
 import dev.quoin.plate.OpenSlots;
 import dev.quoin.plate.PackedLots;
+import dev.quoin.plate.Part;
 import dev.quoin.plate.PartPlan;
 import dev.quoin.plate.Placement;
 import dev.quoin.plate.Planner;
+import dev.quoin.plate.RoundPlan;
+import dev.quoin.plate.Seat;
 import dev.quoin.plate.SlotState;
 import dev.quoin.problem.Problem;
 import dev.quoin.problem.Problems;
@@ -25,6 +28,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.Function;
 
 /** Lays surveyed groups onto plates, as the job asks. */
 final class Layout {
@@ -85,7 +89,7 @@ final class Layout {
                 notes.tellNoneOpen(problems);
             } else {
                 List<Integer> rows = survey.rowsOfGroup().getOrDefault(group, List.of());
-                PartPlan parts = parts(group, open);
+                Function<List<Seat>, List<Part>> parts = parts(group, open);
                 List<List<Integer>> loads = loads(group.group(), rows, open);
                 if (spare.isPresent() && rows.contains(spare.get().index())) {
                     SpareFill fill = new SpareFill(loads, open, job.items().size());
@@ -93,7 +97,7 @@ final class Layout {
                     spares = fill.added();
                     filled = true;
                 }
-                planner.add(group.group(), loads, open, parts::parts);
+                planner.add(group.group(), loads, open, parts);
             }
         }
         if (spare.isPresent() && !filled) {
@@ -144,14 +148,20 @@ final class Layout {
         return job.section().platesBefore() == 0;
     }
 
-    private PartPlan parts(GroupSurvey group, OpenSlots open) {
+    private Function<List<Seat>, List<Part>> parts(GroupSurvey group, OpenSlots open) {
+        Optional<RoundPlan> round = group.roundPlan();
+        if (round.isPresent()) {
+            new BandNotes(round.get(), job.stands().overlap())
+                    .tell(job.settings().place(JobKey.ROTARY), problems);
+            return round.get()::parts;
+        }
         PartPlan parts = new PartPlan(
                 group.stations(),
                 open.later().stream().map(slot -> slot.slot().id()).toList());
         if (job.settings().text(JobKey.JIG_STEPS).isPresent()) {
             new StationNotes(group.group(), parts).tell(job.settings().place(JobKey.JIG_STEPS), problems);
         }
-        return parts;
+        return parts::parts;
     }
 
     /** What the job asks to be worked in turn outranks the fewest change-overs. */

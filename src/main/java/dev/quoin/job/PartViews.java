@@ -60,6 +60,13 @@ final class PartViews {
                     + way(dy, "away from you", "towards you") + ", to " + Decimals.mm(now.dx()) + ", "
                     + Decimals.mm(now.dy()) + " mm from where it is loaded");
         }
+        double turned = now.turn() - before.turn();
+        if (turned != 0) {
+            acts.add("turn the piece by " + Decimals.text(Math.abs(turned), 2) + " degrees "
+                    + (turned > 0 ? "anticlockwise" : "clockwise")
+                    + " as seen from the drawing's lower end, to " + Decimals.text(now.turn(), 2)
+                    + " degrees from the drawing's middle on top");
+        }
         String all = String.join("; then ", acts);
         return all.isEmpty() ? "" : Character.toUpperCase(all.charAt(0)) + all.substring(1);
     }

@@ -42,7 +42,10 @@ final class ReprintPlan {
             ReprintedPlate plate = shelf.take(rows);
             plates.add(request.slot().isPresent() ? moved(plate) : plate.only(steps(plate)));
         }
-        return request.pack() ? packed(plates) : plates;
+        // A round piece is alone on its plate already.
+        boolean round = plates.stream()
+                .anyMatch(plate -> plate.shop().round(plate.jig()).isPresent());
+        return request.pack() && !round ? packed(plates) : plates;
     }
 
     private List<Step> steps(ReprintedPlate plate) {

@@ -23,10 +23,18 @@ final class RunJob {
         Table order = RunOrder.through(run, section);
         Path inputs = run.folder().resolve(Run.numbered(InputsWriter.FOLDER, section));
         return new JobLoader(settings(run, inputs.resolve(order.file())), problems)
-                .extending(new Section(section, 0, 0), order, KeptFiles.of(run), RunSpares.through(run, section))
+                .extending(
+                        new Section(section, firstRow(run, section), 0),
+                        order,
+                        KeptFiles.of(run),
+                        RunSpares.through(run, section))
                 .load()
                 .orElseThrow(() -> new IOException(
                         "the run's job cannot be read: " + problems.sorted().get(0)));
+    }
+
+    private static int firstRow(Run run, int section) throws IOException {
+        return section == 1 ? 0 : RunOrder.through(run, section - 1).rows().size();
     }
 
     /** The run's settings, with its own shop, for an order. */

@@ -7,6 +7,7 @@ import dev.quoin.plate.Stand;
 import dev.quoin.plate.Stands;
 import dev.quoin.problem.Problems;
 import dev.quoin.shop.Blank;
+import dev.quoin.shop.Cylinder;
 import dev.quoin.shop.Jig;
 import dev.quoin.shop.Lens;
 import dev.quoin.shop.Machine;
@@ -113,7 +114,19 @@ final class RunShop {
         return placements;
     }
 
+    /** The round piece that what is called so turns; none if it is a jig. */
+    Optional<Cylinder> round(String jigName) {
+        return settings.text(JobKey.ROTARY).isPresent() ? Cylinder.named(jigName) : Optional.empty();
+    }
+
     private Jig jig(String name) throws IOException {
+        Optional<Cylinder> piece = round(name);
+        if (piece.isPresent()) {
+            Jig turning = Jig.turning(piece.get());
+            return JigStand.of(settings, machine(), new Problems())
+                    .stand(turning, new Problems())
+                    .orElse(turning);
+        }
         for (Map.Entry<String, byte[]> file : run.files(inputs).entrySet()) {
             if (file.getKey().equals(name + ".svg") || file.getKey().equals(name + ".csv")) {
                 // An order or a template may be called like it, and is no jig.

@@ -22,7 +22,8 @@ record StandsReader(JobSettings settings, Problems problems) {
                 axis.map(about -> front.stream()
                                 .map(stand -> stand.turnedOver(about))
                                 .toList())
-                        .orElse(List.of()));
+                        .orElse(List.of()),
+                Rotary.overlap(settings, problems));
     }
 
     /** Whether the back of the pieces is marked too. */

@@ -2,6 +2,7 @@ package dev.quoin.job;
 
 import dev.quoin.order.Items;
 import dev.quoin.order.Order;
+import dev.quoin.plate.LoadedItem;
 import dev.quoin.problem.Place;
 import dev.quoin.problem.Problems;
 import dev.quoin.store.DamagedFileException;
@@ -16,6 +17,7 @@ import dev.quoin.verify.PlateCheck;
 import dev.quoin.verify.Proof;
 import dev.quoin.verify.RecordCheck;
 import dev.quoin.verify.ReprintCheck;
+import dev.quoin.verify.RoundCheck;
 import dev.quoin.verify.RunClaims;
 import dev.quoin.verify.SideCheck;
 import dev.quoin.verify.TableCheck;
@@ -90,6 +92,7 @@ public final class Verify {
         if (!problems.hasErrors()) {
             codes = new CodeCheck(run.folder(), claims.get(), fixtures::of, problems)
                     .check(new RunCodes(run, RunBook.of(run)).expected());
+            checkRound(run, claims.get(), fixtures);
             ReprintCheck check = new ReprintCheck(run.folder(), claims.get(), fixtures::of, problems);
             for (int reprint : reprints) {
                 check.check(reprint);
@@ -124,6 +127,18 @@ public final class Verify {
                             problems)
                     .check(items, first);
             first = items.size() + 1;
+        }
+    }
+
+    private void checkRound(Run run, RunClaims claims, Fixtures fixtures) throws IOException {
+        for (int section = 1; section <= run.sections(); section++) {
+            RunDrawings drawings = new RunDrawings(run, RunBook.of(run), section);
+            if (drawings.areRound()) {
+                RoundCheck check = new RoundCheck(run.folder(), claims, fixtures::of, drawings.hatched(), problems);
+                for (LoadedItem item : drawings.all()) {
+                    check.check(item);
+                }
+            }
         }
     }
 

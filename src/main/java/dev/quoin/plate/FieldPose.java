@@ -1,6 +1,8 @@
 package dev.quoin.plate;
 
 import dev.quoin.geometry.Affine;
+import dev.quoin.geometry.Box;
+import dev.quoin.geometry.Path;
 import dev.quoin.shop.Jig;
 import dev.quoin.shop.Machine;
 import dev.quoin.shop.Slot;
@@ -26,8 +28,30 @@ public record FieldPose(Affine jigToField) {
 
     /** The slots of a jig as they lie in the field while it stands so, in the jig's order. */
     public static List<Placement> place(Jig jig, Stand stand, Machine machine) {
-        Jig standing = stand.flip().map(axis -> TurnedJig.of(jig, axis)).orElse(jig);
-        return of(standing, stand, machine).place(standing);
+        Jig turned = stand.flip().map(axis -> TurnedJig.of(jig, axis)).orElse(jig);
+        List<Placement> placements = of(turned, stand, machine).place(turned);
+        return stand.band().isPresent() && jig.round().isPresent()
+                ? showing(new Wrap(jig.round().get(), stand.band().get()), placements)
+                : placements;
+    }
+
+    /** Of a round piece the strip that is on top, as it is seen from above. */
+    private static List<Placement> showing(Wrap wrap, List<Placement> placements) {
+        double width = 2 * wrap.halfWidth();
+        double height = wrap.piece().height();
+        Path strip = Path.of(Box.centred(width, height));
+        return placements.stream()
+                .map(one -> new Placement(
+                        new Slot(
+                                one.slot().id(),
+                                one.slot().centre(),
+                                one.slot().rotation(),
+                                width,
+                                height,
+                                strip,
+                                true),
+                        one.pose()))
+                .toList();
     }
 
     /** The move from the directions of the machine's body, in which jigs are drawn, to those of its field. */

@@ -22,6 +22,8 @@ public final class GroupSurvey {
     private final List<Placement> placements;
     private final List<Face> faces;
     private final FinestDetail details;
+    private final Optional<RoundSurvey> round;
+    private final Machine machine;
     private int items;
 
     /**
@@ -45,6 +47,8 @@ public final class GroupSurvey {
                 .map(face -> Face.of(group, face, machine))
                 .toList();
         this.details = new FinestDetail(group.recipe());
+        this.round = group.jig().round().map(piece -> new RoundSurvey(piece, machine, stands.overlap()));
+        this.machine = machine;
     }
 
     private GroupSurvey(Group group, GroupSurvey same) {
@@ -52,6 +56,8 @@ public final class GroupSurvey {
         this.placements = same.placements;
         this.faces = same.faces;
         this.details = same.details;
+        this.round = same.round;
+        this.machine = same.machine;
         this.items = same.items;
     }
 
@@ -87,6 +93,8 @@ public final class GroupSurvey {
         for (int side = 0; side < faces.size(); side++) {
             faces.get(side).survey().take(sides.get(side).ink(group.recipe()), holding.get(side));
             details.add(sides.get(side));
+            List<Path> ink = sides.get(side).ink(group.recipe());
+            round.ifPresent(piece -> piece.take(ink));
         }
         items++;
         return Optional.empty();
@@ -104,6 +112,11 @@ public final class GroupSurvey {
             states.put(placements.get(i), state(i));
         }
         return states;
+    }
+
+    /** The strips in which round pieces are marked; empty for flat ones. */
+    public Optional<RoundPlan> roundPlan() {
+        return round.map(piece -> new RoundPlan(group, piece.bands(group.lens()), piece.cuts(group.lens()), machine));
     }
 
     /** For each side, from which stands each slot is reached. */
@@ -127,6 +140,9 @@ public final class GroupSurvey {
             if (!face.survey().fits(face.placements().get(0).get(slot))) {
                 return SlotState.TOO_SMALL;
             }
+        }
+        if (round.isPresent()) {
+            return round.get().isReached(placements.get(slot), group.lens()) ? SlotState.OPEN : SlotState.OUT_OF_REACH;
         }
         return faces.stream().noneMatch(face -> reached(face, slot).isEmpty())
                 ? SlotState.OPEN

@@ -42,6 +42,18 @@ public record LoadedItem(int item, Placement placement, Map<Integer, List<Mark>>
         return !(step.method() == Method.FOLLOW ? mark.path() : mark.area().outline()).isEmpty();
     }
 
+    /** Of an item on a round piece, what lies in a strip, as it is seen from above. */
+    public LoadedItem showing(Wrap wrap) {
+        Map<Integer, List<Mark>> seen = new HashMap<>();
+        marks.forEach((step, all) -> seen.put(
+                step,
+                all.stream()
+                        .map(wrap::show)
+                        .filter(mark -> !mark.path().isEmpty() || !mark.area().isEmpty())
+                        .toList()));
+        return new LoadedItem(item, placement, seen, texts);
+    }
+
     /** The same item elsewhere. */
     public LoadedItem movedTo(Placement other) {
         return new LoadedItem(item, other, marks, texts);

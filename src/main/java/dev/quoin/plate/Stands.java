@@ -9,10 +9,11 @@ import java.util.stream.Stream;
  *
  * @param front with the front of the pieces up; at least one
  * @param back with their back up; empty where only the front is marked
+ * @param overlap by how much strips of a round piece overlap where they must meet in ink, mm
  */
-public record Stands(List<Stand> front, List<Stand> back) {
+public record Stands(List<Stand> front, List<Stand> back, double overlap) {
     /** As it was loaded, the front up. */
-    public static final Stands ONE = new Stands(List.of(Stand.LOADED), List.of());
+    public static final Stands ONE = new Stands(List.of(Stand.LOADED), List.of(), 0);
 
     public Stands {
         front = List.copyOf(front);

@@ -21,7 +21,8 @@ final class TurnedJig {
                 jig.slots().stream()
                         .map(slot -> turned(slot, jig.centre(), axis))
                         .toList(),
-                jig.shift());
+                jig.shift(),
+                jig.round());
     }
 
     private static Slot turned(Slot slot, Point about, FlipAxis axis) {

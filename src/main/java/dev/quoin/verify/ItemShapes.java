@@ -14,10 +14,12 @@ final class ItemShapes implements PlateGroups {
     private final Map<Integer, Placement> placements;
     private final Map<String, List<Box>> boxes = new HashMap<>();
     private final Map<Integer, List<Path>> paths = new HashMap<>();
+    private final Map<String, List<Path>> pathsOfGroup = new HashMap<>();
     private Affine toField = Affine.IDENTITY;
     private Affine toItem = Affine.IDENTITY;
     private List<Box> current = new ArrayList<>();
     private List<Path> currentPaths = new ArrayList<>();
+    private List<Path> currentGroup = new ArrayList<>();
 
     /** Items without a placement are passed over. */
     ItemShapes(Map<Integer, Placement> placements) {
@@ -27,6 +29,11 @@ final class ItemShapes implements PlateGroups {
     /** The marks of an item in a step; none if it has none. */
     List<Box> boxes(int step, int item) {
         return boxes.getOrDefault(InkCheck.group(step, item), List.of());
+    }
+
+    /** The marks of an item in a step; none if it has none. */
+    List<Path> paths(int step, int item) {
+        return pathsOfGroup.getOrDefault(InkCheck.group(step, item), List.of());
     }
 
     /** The marks of an item in all its steps. */
@@ -43,11 +50,13 @@ final class ItemShapes implements PlateGroups {
     public void item(int step, int item) {
         current = new ArrayList<>();
         currentPaths = new ArrayList<>();
+        currentGroup = new ArrayList<>();
         Placement placement = placements.get(item);
         if (placement != null) {
             toItem = toField.then(placement.pose().inverse());
             currentPaths = paths.computeIfAbsent(item, made -> new ArrayList<>());
             boxes.put(InkCheck.group(step, item), current);
+            pathsOfGroup.put(InkCheck.group(step, item), currentGroup);
         }
     }
 
@@ -56,5 +65,6 @@ final class ItemShapes implements PlateGroups {
         Path inItem = path.transform(toItem);
         current.add(inItem.bounds());
         currentPaths.add(inItem);
+        currentGroup.add(inItem);
     }
 }

@@ -55,7 +55,7 @@ public final class PlateCheck {
     /** Reads the plate's files, each once. */
     public Result check() throws IOException {
         items.forEach(this::checkPose);
-        if (!fixture.stands().allow(files.get(0).stand())) {
+        if (!fixture.allows(files.get(0).stand())) {
             problems.error(
                     files.get(0).place(), files.get(0).key() + ": the run's settings let no jig stand so", REMEDY);
         }

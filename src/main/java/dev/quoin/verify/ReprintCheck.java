@@ -71,7 +71,7 @@ public final class ReprintCheck {
         if (!parse(name, again, ink)) {
             return;
         }
-        if (!fixture.stands().allow(marked.get(0).stand())) {
+        if (!fixture.allows(marked.get(0).stand())) {
             problems.error(marked.get(0).place(), "the run's settings let no jig stand so", REMEDY);
         }
         Map<PartKey, List<ReprintClaim>> byOriginal = marked.stream()

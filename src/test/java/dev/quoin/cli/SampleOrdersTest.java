@@ -72,6 +72,15 @@ class SampleOrdersTest {
         assertEquals(List.of("8", "8"), CsvText.read(run.resolve("plates.csv")).column("items"));
     }
 
+    @Test
+    void kilnCupsAreMarkedInThreeStripsEach() throws Exception {
+        Path run = prepared("kiln-cups");
+        assertEquals(18, CsvText.read(run.resolve("items.csv")).rows().size());
+        assertEquals(
+                List.of("1", "2", "3"),
+                CsvText.read(run.resolve("plates.csv")).column("part").subList(0, 3));
+    }
+
     private Path prepared(String sample) {
         QuoinRun run = QuoinRun.of(
                 PROJECT,

@@ -1,0 +1,30 @@
+package dev.quoin.plate;
+
+import dev.quoin.shop.Machine;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Parts the plates of round pieces: a part for each strip, alike on all plates.
+ *
+ * @param cuts how many seams run through ink
+ */
+public record RoundPlan(Group group, List<Band> bands, int cuts, Machine machine) {
+    public RoundPlan {
+        bands = List.copyOf(bands);
+    }
+
+    /** The parts of a plate with this one seat. */
+    public List<Part> parts(List<Seat> seats) {
+        List<Part> parts = new ArrayList<>();
+        for (Band band : bands) {
+            Stand stand = Stand.of(band);
+            Placement placement = FieldPose.place(group.jig(), stand, machine).get(0);
+            parts.add(new Part(
+                    parts.size() + 1,
+                    stand,
+                    seats.stream().map(seat -> new Seat(seat.item(), placement)).toList()));
+        }
+        return parts;
+    }
+}

@@ -1,0 +1,179 @@
+package dev.quoin.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Given a round piece, its drawing is laid around it and marked strip by strip, the piece turned between them. */
+class RotaryTest {
+    @TempDir
+    Path folder;
+
+    @BeforeEach
+    void given() throws IOException {
+        Files.writeString(folder.resolve("order.csv"), "Name,Number\nAda,17\nBea,18\n");
+        Files.writeString(folder.resolve("job.properties"), """
+                template=cup.svg
+                rotary=72
+                lens=short-100
+                recipe=coated-bottle
+                """);
+        Files.writeString(folder.resolve("cup.svg"), cup("""
+                <text class="engrave" x="10" y="30" font-size="6" font-family="sans-serif">${name}</text>
+                <text class="engrave" x="100" y="30" font-size="6" font-family="sans-serif">${number}</text>
+                <circle class="outline" cx="150" cy="30" r="6" fill="none" stroke="#000"/>
+                """));
+    }
+
+    private static String cup(String content) {
+        return "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"200mm\" height=\"60mm\" viewBox=\"0 0 200 60\">\n"
+                + content + "</svg>\n";
+    }
+
+    private Program quoin() {
+        return new Program(folder);
+    }
+
+    private Program.Ended prepare(String... options) {
+        List<String> command = new ArrayList<>(List.of("prepare", ".", "--out", "run"));
+        command.addAll(List.of(options));
+        return quoin().run(command.toArray(String[]::new));
+    }
+
+    private CsvText table(String name) throws IOException {
+        return CsvText.read(folder.resolve("run").resolve(name));
+    }
+
+    private Program.Ended prepared(String... options) {
+        Program.Ended ended = prepare(options);
+        assertEquals(0, ended.status(), ended.err());
+        Program.Ended verified = quoin().run("verify", "run");
+        assertEquals(0, verified.status(), verified.err());
+        return ended;
+    }
+
+    @Test
+    void marksThatLieApartGetAStripEachAndNoSeamRunsThroughThem() throws IOException {
+        Program.Ended ended = prepared();
+        assertEquals(List.of("1", "1", "1", "2", "2", "2"), table("plates.csv").column("plate"));
+        assertEquals(List.of("1", "2", "3", "1", "2", "3"), table("items.csv").column("part"));
+        assertEquals("rotary-72x60", table("plates.csv").column("jig").get(0));
+        assertFalse(ended.err().contains("through marks"), ended.err());
+        // The circle's middle is 50 mm around from the drawing's middle: 50 / 36 rad.
+        double turn = Double.parseDouble(table("parts.csv").column("turn_deg").get(2));
+        assertEquals(Math.toDegrees(50 / 36.0), turn, 0.001);
+    }
+
+    @Test
+    void theSheetSaysHowFarToTurn() throws IOException {
+        prepared();
+        String sheet = Files.readString(folder.resolve("run/run-sheet.html"));
+        assertTrue(
+                sheet.contains("degrees anticlockwise as seen from the drawing&#39;s lower end, to 79.58 degrees"),
+                sheet);
+        assertTrue(sheet.contains("One round piece a load"));
+    }
+
+    @Test
+    void aMarkWiderThanAStripIsCutWithAnOverlapAndStillWhole() throws IOException {
+        Files.writeString(folder.resolve("cup.svg"), cup("""
+                <rect class="engrave" x="20" y="20" width="160" height="3"/>
+                <path class="outline" d="M20 30 C 60 10 140 50 180 30" fill="none" stroke="#000"/>
+                <text class="engrave" x="60" y="50" font-size="6" font-family="sans-serif">${name} ${number}</text>
+                """));
+        Program.Ended ended = prepared("--band-overlap", "0.2");
+        assertTrue(ended.err().contains("seams run through marks"), ended.err());
+        assertTrue(ended.err().contains("strips overlap there by 0.2 mm"), ended.err());
+        List<String> from = table("parts.csv").column("from_mm");
+        List<String> to = table("parts.csv").column("to_mm");
+        assertEquals(0.2, Double.parseDouble(to.get(0)) - Double.parseDouble(from.get(1)), 1e-9);
+    }
+
+    @Test
+    void hatchedStripsKeepToTheDrawing() {
+        prepared("--hatched");
+    }
+
+    @Test
+    void aTaperedCupIsTiltedAndItsDrawingChangesWidthWithIt() throws IOException {
+        prepared("--rotary", "80,72");
+        String sheet = Files.readString(folder.resolve("run/run-sheet.html"));
+        // asin(4 / 60) is 3.82 degrees; 40 and 36 against a mean of 38.
+        assertTrue(sheet.contains("Tilt the axis by 3.82 degrees, the drawing&#39;s upper end up"), sheet);
+        assertTrue(sheet.contains("1.053 times at its lower edge, 0.947 times at its upper edge"), sheet);
+    }
+
+    @Test
+    void aDrawingWiderThanTheWayAroundIsAnError() {
+        Program.Ended ended = prepare("--rotary", "60");
+        assertEquals(1, ended.status());
+        assertTrue(
+                ended.err()
+                        .contains("cup.svg: its page is 200 mm wide, and the way around the piece is 188.496 mm;"
+                                + " make the page narrower, or correct --rotary"),
+                ended.err());
+    }
+
+    @Test
+    void whatIsNoDiameterIsToldAndAJigIsNotGivenToo() throws IOException {
+        assertTrue(
+                prepare("--rotary", "wide").err().contains("--rotary: rotary: 'wide' is no diameter; write it in mm"));
+        Program.Ended both = prepare("--jig", "tray.csv");
+        assertEquals(1, both.status());
+        assertTrue(both.err().contains("--jig: jig: a round piece is turned instead, as rotary says"), both.err());
+    }
+
+    @Test
+    void aReprintMarksAllStripsAgain() throws IOException {
+        prepared();
+        assertEquals(0, quoin().run("reprint", "run", "--item", "2").status());
+        assertEquals(0, quoin().run("reprint", "run", "--item", "1,2", "--pack").status());
+        assertTrue(Files.exists(folder.resolve("run/reprints/reprint-001-part-3.svg")));
+        Program.Ended verified = quoin().run("verify", "run");
+        assertEquals(0, verified.status(), verified.err());
+        assertTrue(verified.out().contains("3 reprints equal to the originals"), verified.out());
+        assertEquals(0, quoin().run("done", "run", "--plate", "1").status());
+        assertEquals(0, quoin().run("status", "run").status());
+        assertEquals(0, quoin().run("quote", ".").status());
+    }
+
+    @Test
+    void anExtensionIsProvenToo() throws IOException {
+        prepared();
+        Files.writeString(folder.resolve("more.csv"), "Name,Number\nAda,17\nBea,18\nCy,19\n");
+        Program.Ended extended = quoin().run("extend", "run", "more.csv");
+        assertEquals(0, extended.status(), extended.err());
+        Program.Ended verified = quoin().run("verify", "run");
+        assertEquals(0, verified.status(), verified.err());
+    }
+
+    @Test
+    void aStripThatLacksAMarkIsFound() throws IOException {
+        prepared();
+        new Forgery(folder.resolve("run"))
+                .change("plate-001-part-3.svg", text -> text.replaceFirst("<path [^>]*/>", ""));
+        Program.Ended verified = quoin().run("verify", "run");
+        assertEquals(1, verified.status());
+        assertTrue(
+                verified.err().contains("the strips of item 1 together are not its drawing in step 2 (outline)"),
+                verified.err());
+    }
+
+    @Test
+    void aStripThatIsTurnedOtherwiseIsFound() throws IOException {
+        prepared();
+        new Forgery(folder.resolve("run")).change("parts.csv", text -> text.replaceFirst(",79\\.577,", ",78.577,"));
+        Program.Ended verified = quoin().run("verify", "run");
+        assertEquals(1, verified.status());
+        assertTrue(verified.err().contains("the run's settings let no jig stand so"), verified.err());
+    }
+}
