@@ -44,7 +44,7 @@ final class Flattener implements PathVisitor {
     public void quadTo(double cx, double cy, double x, double y) {
         double x0 = xy[count - 2];
         double y0 = xy[count - 1];
-        double bend = 2 * Math.hypot(x0 - 2 * cx + x, y0 - 2 * cy + y);
+        double bend = 2 * length(x0 - 2 * cx + x, y0 - 2 * cy + y);
         int n = steps(bend);
         for (int i = 1; i < n; i++) {
             double t = (double) i / n;
@@ -60,8 +60,7 @@ final class Flattener implements PathVisitor {
         double y0 = xy[count - 1];
         double bend = 6
                 * Math.max(
-                        Math.hypot(x0 - 2 * c1x + c2x, y0 - 2 * c1y + c2y),
-                        Math.hypot(c1x - 2 * c2x + x, c1y - 2 * c2y + y));
+                        length(x0 - 2 * c1x + c2x, y0 - 2 * c1y + c2y), length(c1x - 2 * c2x + x, c1y - 2 * c2y + y));
         int n = steps(bend);
         for (int i = 1; i < n; i++) {
             double t = (double) i / n;
@@ -85,6 +84,10 @@ final class Flattener implements PathVisitor {
         finish(true);
         // SVG: what follows a close without a move starts where the closed piece started.
         add(startX, startY);
+    }
+
+    private static double length(double dx, double dy) {
+        return Math.sqrt(dx * dx + dy * dy);
     }
 
     private int steps(double bend) {

@@ -28,9 +28,16 @@ public record Polyline(double[] xy, boolean closed) {
     public double length() {
         double sum = 0;
         for (int i = 1; i < size(); i++) {
-            sum += Math.hypot(x(i) - x(i - 1), y(i) - y(i - 1));
+            sum += distance(i - 1, i);
         }
-        return closed ? sum + Math.hypot(x(0) - x(size() - 1), y(0) - y(size() - 1)) : sum;
+        return closed ? sum + distance(size() - 1, 0) : sum;
+    }
+
+    /** Millimetres neither overflow nor vanish when squared, so that the slower hypot is not needed. */
+    private double distance(int from, int to) {
+        double dx = x(to) - x(from);
+        double dy = y(to) - y(from);
+        return Math.sqrt(dx * dx + dy * dy);
     }
 
     /** The area it surrounds (shoelace), mm2; above zero where it runs from the x axis towards the y axis. */
