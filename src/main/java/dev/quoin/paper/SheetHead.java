@@ -46,4 +46,9 @@ public record SheetHead(
         materials = List.copyOf(materials);
         index = List.copyOf(index);
     }
+
+    /** The problems, the gravest first; what is the same in many lines once. */
+    public List<ToldProblem> told() {
+        return ToldProblem.of(problems);
+    }
 }

@@ -12,10 +12,12 @@ import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import org.jsoup.Jsoup;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -251,5 +253,23 @@ class RunSheetWriterTest {
         try (InputStream in = RunSheetWriterTest.class.getResourceAsStream(name)) {
             return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         }
+    }
+
+    @Test
+    void whatIsTheSameInManyLinesIsToldOnceWithTheLines() throws IOException {
+        List<Problem> problems = new ArrayList<>();
+        problems.add(Problem.note(Place.of("tray"), "slot C is not usable", ""));
+        for (int line : new int[] {9, 12, 12, 31}) {
+            problems.add(Problem.note(Place.of("order.csv", line).at(4), "Quantity: 0", "no item is made"));
+        }
+        problems.add(Problem.warning(Place.of("order.csv", 7), "twice", "take one out"));
+        String html = SampleSheet.html(SampleSheet.head("x", List.of(), problems, List.of()), List.of());
+        List<String> told = Jsoup.parse(html).select(".alert li").eachText();
+        assertEquals(
+                List.of(
+                        "warning order.csv:7: twice; take one out",
+                        "note tray: slot C is not usable",
+                        "note order.csv, lines 9, 12, 31: Quantity: 0; no item is made"),
+                told);
     }
 }
