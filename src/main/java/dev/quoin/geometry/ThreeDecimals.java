@@ -1,36 +1,25 @@
 package dev.quoin.geometry;
 
-import java.lang.invoke.MethodHandles;
-import java.lang.invoke.VarHandle;
-import java.nio.ByteOrder;
-
 /**
- * Numbers of three decimals from tables, four bytes at a time: a plate with its hatch lines is little else. What it
- * writes is what {@link Decimals} says.
+ * Numbers of three decimals from tables of digits: a plate with its hatch lines is little else. What it writes is what
+ * {@link Decimals} says. Plain stores, since the quick compiler makes nothing of wider ones.
  */
 final class ThreeDecimals {
     /** Numbers below this in size can be written. */
     static final double LIMIT = 999.9;
 
     private static final int THOUSAND = 1000;
-    private static final VarHandle FOUR_BYTES =
-            MethodHandles.byteArrayViewVarHandle(int[].class, ByteOrder.LITTLE_ENDIAN);
     /** The digits of 0 to 999, the first in the lowest byte; the highest byte holds their number. */
     private static final int[] WHOLES = new int[THOUSAND];
-    /** The point and the digits after it, without trailing zeros. */
+    /** The digits after the point, without trailing zeros, likewise. */
     private static final int[] FRACTIONS = new int[THOUSAND];
-
-    private static final byte[] FRACTION_LENGTHS = new byte[THOUSAND];
 
     static {
         for (int i = 0; i < THOUSAND; i++) {
-            String whole = Integer.toString(i);
-            WHOLES[i] = packed(whole) | whole.length() << 24;
-            String fraction = i == 0
-                    ? ""
-                    : "." + Integer.toString(THOUSAND + i).substring(1).replaceAll("0+$", "");
-            FRACTIONS[i] = packed(fraction);
-            FRACTION_LENGTHS[i] = (byte) fraction.length();
+            int digits = '0' + i / 100 | '0' + i / 10 % 10 << 8 | '0' + i % 10 << 16;
+            int zeros = i >= 100 ? 0 : i >= 10 ? 1 : 2;
+            WHOLES[i] = digits >>> 8 * zeros | 3 - zeros << 24;
+            FRACTIONS[i] = digits | (i % 100 == 0 ? 1 : i % 10 == 0 ? 2 : 3) << 24;
         }
     }
 
@@ -44,19 +33,19 @@ final class ThreeDecimals {
             bytes[end++] = '-';
         }
         int whole = scaled / THOUSAND;
-        int digits = WHOLES[whole];
-        FOUR_BYTES.set(bytes, end, digits);
-        end += digits >>> 24;
+        end = putDigits(bytes, end, WHOLES[whole]);
         int fraction = scaled - whole * THOUSAND;
-        FOUR_BYTES.set(bytes, end, FRACTIONS[fraction]);
-        return end + FRACTION_LENGTHS[fraction];
+        if (fraction == 0) {
+            return end;
+        }
+        bytes[end] = '.';
+        return putDigits(bytes, end + 1, FRACTIONS[fraction]);
     }
 
-    private static int packed(String ascii) {
-        int packed = 0;
-        for (int i = 0; i < ascii.length(); i++) {
-            packed |= ascii.charAt(i) << 8 * i;
-        }
-        return packed;
+    private static int putDigits(byte[] bytes, int at, int digits) {
+        bytes[at] = (byte) digits;
+        bytes[at + 1] = (byte) (digits >> 8);
+        bytes[at + 2] = (byte) (digits >> 16);
+        return at + (digits >>> 24);
     }
 }
