@@ -11,6 +11,7 @@ import dev.quoin.plate.WorkedPlate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Lays the parts of a plate before its paper. */
 final class PartViews {
@@ -56,9 +57,9 @@ final class PartViews {
         double dx = now.dx() - before.dx();
         double dy = now.dy() - before.dy();
         if (dx != 0 || dy != 0) {
-            acts.add("shift the jig by " + way(dx, "right", "left") + (dx != 0 && dy != 0 ? " and " : "")
-                    + way(dy, "away from you", "towards you") + ", to " + Decimals.mm(now.dx()) + ", "
-                    + Decimals.mm(now.dy()) + " mm from where it is loaded");
+            String there = way(now.dx(), now.dy());
+            acts.add("shift the jig by " + way(dx, dy) + ", to "
+                    + (there.isEmpty() ? "where it is loaded" : there + " of where it is loaded"));
         }
         double turned = now.turn() - before.turn();
         if (turned != 0) {
@@ -75,6 +76,13 @@ final class PartViews {
         return axis == FlipAxis.Y
                 ? "left to right, about the line through its centre that points away from you"
                 : "top to bottom, about the line through its centre from left to right";
+    }
+
+    /** {@code 60 mm to the right and 20 mm to the far side}; empty for no way. */
+    private static String way(double dx, double dy) {
+        return Stream.of(way(dx, "to the right", "to the left"), way(dy, "to the far side", "to the near side"))
+                .filter(text -> !text.isEmpty())
+                .collect(Collectors.joining(" and "));
     }
 
     private static String way(double distance, String forwards, String backwards) {

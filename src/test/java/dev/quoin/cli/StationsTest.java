@@ -59,7 +59,7 @@ class StationsTest {
         String sheet = Files.readString(job.run().resolve("run-sheet.html"));
         assertTrue(sheet.contains("Shift the jig by 120 mm "), sheet);
         assertTrue(sheet.contains("Shift the jig by 240 mm "), sheet);
-        assertTrue(sheet.contains("mm from where it is loaded"), sheet);
+        assertTrue(sheet.contains(" of where it is loaded"), sheet);
     }
 
     @Test
