@@ -20,7 +20,7 @@ import java.util.stream.Stream;
  * what is an item's own is measured as a whole, and only the thinnest of it part by part.
  */
 final class FinestDetail {
-    /** Constant artwork is one object for all items; so many of its paths are remembered as measured. */
+    /** Constant artwork is one object for all items; so many of its marks are remembered to be measured. */
     private static final int MOST_REMEMBERED = 1_000;
 
     private final Recipe recipe;
@@ -46,9 +46,9 @@ final class FinestDetail {
     }
 
     private void add(int step, Mark mark) {
-        if (mark.constant()) {
-            constant.computeIfAbsent(step, made -> Collections.newSetFromMap(new IdentityHashMap<>()))
-                    .add(mark);
+        Set<Mark> known = constant.computeIfAbsent(step, made -> Collections.newSetFromMap(new IdentityHashMap<>()));
+        if (mark.constant() && (known.size() < MOST_REMEMBERED || known.contains(mark))) {
+            known.add(mark);
         } else if (!mark.area().outline().isEmpty()) {
             Thin thin = new Thin(mark.area(), Thickness.mean(mark.area()));
             thinnest.merge(step, thin, (a, b) -> b.mean() < a.mean() ? b : a);

@@ -20,6 +20,9 @@ import java.util.concurrent.ConcurrentHashMap;
  * threads.
  */
 final class StepTracer {
+    /** What attributes with placeholders draw is constant for the rows of the same values, of which there may be many. */
+    private static final int MOST_REMEMBERED = 1_000;
+
     private final Tracer tracer = new Tracer();
     private final TimeModel model;
     private final boolean hatched;
@@ -46,7 +49,7 @@ final class StepTracer {
         if (constant.isEmpty()) {
             return parts(trace(step, turned(own, turn)));
         }
-        Shared shared = known.computeIfAbsent(Key.of(step, turn, constant), key -> share(step, turned(constant, turn)));
+        Shared shared = shared(step, turn, constant);
         if (own.isEmpty()) {
             return parts(shared.traced());
         }
@@ -55,6 +58,13 @@ final class StepTracer {
             return parts(shared.traced(), trace(step, turnedOwn));
         }
         return parts(trace(step, turned(item.marks(step), turn)));
+    }
+
+    private Shared shared(Step step, Affine turn, List<Mark> constant) {
+        if (known.size() >= MOST_REMEMBERED) {
+            known.clear();
+        }
+        return known.computeIfAbsent(Key.of(step, turn, constant), key -> share(step, turned(constant, turn)));
     }
 
     private Shared share(Step step, List<Mark> turned) {
