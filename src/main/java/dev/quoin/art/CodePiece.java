@@ -45,7 +45,8 @@ record CodePiece(
         } else if (result instanceof MadeCode made) {
             Area area = made.area().transform(toItem);
             row.add(new Mark(process, area.outline(), area));
-            row.add(new MarkedCode(kind, made.encoded(), made.moduleMm()));
+            row.add(new MarkedCode(
+                    kind, made.encoded(), made.moduleMm(), area.outline().bounds()));
         }
     }
 }

@@ -20,6 +20,14 @@ record BandNotes(RoundPlan plan, double overlap) {
                         + Decimals.text(widest, 2) + " mm (" + plan.group().describe() + ", lens "
                         + plan.group().lens().name() + ")",
                 "");
+        if (plan.codesCut() > 0) {
+            problems.error(
+                    place,
+                    "a code is wider than a strip, or stands where a seam must run ("
+                            + plan.group().describe() + ")",
+                    "make it narrower than " + Decimals.text(widest, 1) + " mm, with room on both sides, or use a lens"
+                            + " of longer focal length");
+        }
         if (plan.cuts() > 0) {
             problems.warning(
                     place,

@@ -94,7 +94,8 @@ public final class GroupSurvey {
             faces.get(side).survey().take(sides.get(side).ink(group.recipe()), holding.get(side));
             details.add(sides.get(side));
             List<Path> ink = sides.get(side).ink(group.recipe());
-            round.ifPresent(piece -> piece.take(ink));
+            Artwork artwork = sides.get(side);
+            round.ifPresent(piece -> piece.take(ink, artwork.codes()));
         }
         items++;
         return Optional.empty();
@@ -116,7 +117,8 @@ public final class GroupSurvey {
 
     /** The strips in which round pieces are marked; empty for flat ones. */
     public Optional<RoundPlan> roundPlan() {
-        return round.map(piece -> new RoundPlan(group, piece.bands(group.lens()), piece.cuts(group.lens()), machine));
+        return round.map(piece -> new RoundPlan(
+                group, piece.bands(group.lens()), piece.cuts(group.lens()), piece.codesCut(group.lens()), machine));
     }
 
     /** For each side, from which stands each slot is reached. */

@@ -8,8 +8,9 @@ import java.util.List;
  * Parts the plates of round pieces: a part for each strip, alike on all plates.
  *
  * @param cuts how many seams run through ink
+ * @param codesCut how many places of codes no strip holds whole
  */
-public record RoundPlan(Group group, List<Band> bands, int cuts, Machine machine) {
+public record RoundPlan(Group group, List<Band> bands, int cuts, int codesCut, Machine machine) {
     public RoundPlan {
         bands = List.copyOf(bands);
     }

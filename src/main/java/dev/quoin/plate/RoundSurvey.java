@@ -1,13 +1,16 @@
 package dev.quoin.plate;
 
+import dev.quoin.art.MarkedCode;
 import dev.quoin.geometry.Box;
 import dev.quoin.geometry.Path;
 import dev.quoin.geometry.Polyline;
+import dev.quoin.plate.Extents.Stretch;
 import dev.quoin.shop.Cylinder;
 import dev.quoin.shop.Lens;
 import dev.quoin.shop.Machine;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Set;
@@ -22,6 +25,7 @@ final class RoundSurvey {
     private final double overlap;
     private final Extents around = new Extents();
     private final Set<Path> measured = Collections.newSetFromMap(new IdentityHashMap<>());
+    private final Set<Stretch> codes = new HashSet<>();
     private Box box = Box.EMPTY;
 
     RoundSurvey(Cylinder piece, Machine machine, double overlap) {
@@ -30,7 +34,9 @@ final class RoundSurvey {
         this.overlap = overlap;
     }
 
-    void take(List<Path> ink) {
+    void take(List<Path> ink, List<MarkedCode> found) {
+        found.forEach(code ->
+                codes.add(new Stretch(code.bounds().minX(), code.bounds().maxX())));
         for (Path path : ink) {
             if (measured.contains(path)) {
                 continue;
@@ -72,6 +78,14 @@ final class RoundSurvey {
     /** How many seams run through ink. */
     int cuts(Lens lens) {
         return (int) strips(lens).stream().filter(Seams.Strip::cut).count();
+    }
+
+    /** How many codes no strip holds whole; those in one place count once. */
+    int codesCut(Lens lens) {
+        List<Band> bands = bands(lens);
+        return (int) codes.stream()
+                .filter(code -> bands.stream().noneMatch(band -> band.from() <= code.from() && code.to() <= band.to()))
+                .count();
     }
 
     private List<Seams.Strip> strips(Lens lens) {

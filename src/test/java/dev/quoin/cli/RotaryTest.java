@@ -176,4 +176,21 @@ class RotaryTest {
         assertEquals(1, verified.status());
         assertTrue(verified.err().contains("the run's settings let no jig stand so"), verified.err());
     }
+
+    private static String code(int x, int width) {
+        return cup("<rect class=\"engrave\" x=\"" + x + "\" y=\"20\" width=\"" + width
+                + "\" height=\"10\" data-code=\"code128\" data-content=\"${number}\"/>\n");
+    }
+
+    @Test
+    void aCodeOnOneStripIsReadBackAndOneThatASeamWouldCutIsAnError() throws IOException {
+        Files.writeString(folder.resolve("cup.svg"), code(140, 15));
+        prepared();
+        Program.Ended verified = quoin().run("verify", "run");
+        assertTrue(verified.out().contains("2 codes read back"), verified.out());
+        Files.writeString(folder.resolve("cup.svg"), code(80, 40));
+        Program.Ended cut = prepare("--replace");
+        assertEquals(1, cut.status());
+        assertTrue(cut.err().contains("a code is wider than a strip, or stands where a seam must run"), cut.err());
+    }
 }
