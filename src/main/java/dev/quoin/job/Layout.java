@@ -125,7 +125,7 @@ final class Layout {
                 (spares == 1 ? "1 more piece" : spares + " more pieces") + " of line "
                         + row.get().line()
                         + (spares == 1 ? ", item " + (last + 1) : ", items " + (last + 1) + " to " + (last + spares))
-                        + ", fill the last plate of the group",
+                        + (spares == 1 ? ", fills" : ", fill") + " the last plate of the group",
                 "");
         return job.items()
                 .with(List.of(

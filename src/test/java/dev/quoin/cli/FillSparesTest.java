@@ -54,7 +54,7 @@ class FillSparesTest {
         assertTrue(
                 ended.err()
                         .contains(
-                                "--fill-spares: note: 1 more piece of line 2, item 9, fill the last plate of the group"),
+                                "--fill-spares: note: 1 more piece of line 2, item 9, fills the last plate of the group"),
                 ended.err());
         Map<String, String> spare = table("items.csv").rows().get(8);
         assertEquals("9", spare.get("item"));
