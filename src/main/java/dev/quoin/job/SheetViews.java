@@ -30,6 +30,7 @@ import dev.quoin.shop.Material;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -45,11 +46,17 @@ final class SheetViews {
     private final LoadedJob job;
     private final Plan plan;
     private final GroupNotes notes;
+    private final Map<Group, GroupView> groups = new IdentityHashMap<>();
 
     SheetViews(LoadedJob job, Plan plan) {
         this.job = job;
         this.plan = plan;
         this.notes = new GroupNotes(job.settings().flag(JobKey.HATCHED));
+        Map<Group, List<Plate>> plates = new IdentityHashMap<>();
+        plan.plates()
+                .forEach(plate -> plates.computeIfAbsent(plate.group(), made -> new ArrayList<>())
+                        .add(plate));
+        plates.forEach((group, own) -> groups.put(group, view(group, own)));
     }
 
     SheetHead head(RunTotals totals, Problems problems) {
@@ -75,7 +82,7 @@ final class SheetViews {
         return new PlateView(
                 plate.number(),
                 line.line().files(),
-                group(plate.group()),
+                groups.get(plate.group()),
                 line.line().changes(),
                 plate.seats().size(),
                 worked.tally().seconds(),
@@ -161,14 +168,12 @@ final class SheetViews {
         return plan.plates().stream()
                 .map(Plate::group)
                 .distinct()
-                .map(this::group)
+                .map(groups::get)
                 .toList();
     }
 
-    private GroupView group(Group group) {
+    private GroupView view(Group group, List<Plate> own) {
         Blank blank = group.blank().orElse(UNNAMED);
-        List<Plate> own =
-                plan.plates().stream().filter(plate -> plate.group() == group).toList();
         return new GroupView(
                 String.join(", ", group.values()),
                 group.recipe().name(),

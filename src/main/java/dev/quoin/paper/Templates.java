@@ -16,6 +16,7 @@ import java.util.Map;
 final class Templates {
     private static final Configuration TEMPLATES = configuration();
     private static final Figures FIGURES = new Figures();
+    private static final SlotRows SLOT_ROWS = new SlotRows();
 
     private Templates() {}
 
@@ -28,6 +29,7 @@ final class Templates {
         Template template = TEMPLATES.getTemplate(name);
         Map<String, Object> model = new HashMap<>(view);
         model.put("figures", FIGURES);
+        model.put("slotRows", SLOT_ROWS);
         try {
             template.process(model, out);
         } catch (TemplateException e) {

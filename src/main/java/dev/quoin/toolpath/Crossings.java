@@ -12,7 +12,11 @@ final class Crossings {
     /** Spans that are nearer than this touch; what is shorter is none. mm. */
     static final double TOUCH = 1e-9;
 
-    private static final int FEW = 40;
+    /**
+     * Glyphs follow one another along a line, so that their crossings stand nearly in order as they are found: they are
+     * sorted by insertion, unless that moves each number further than this.
+     */
+    private static final int NEAR = 16;
 
     private double[] edges = new double[256];
     /** For each edge, the first line that it crosses, and the one after the last. */
@@ -101,10 +105,7 @@ final class Crossings {
     }
 
     private static void sort(double[] u, int from, int to) {
-        if (to - from > FEW) {
-            Arrays.sort(u, from, to);
-            return;
-        }
+        int moves = NEAR * (to - from);
         for (int i = from + 1; i < to; i++) {
             double value = u[i];
             int j = i - 1;
@@ -113,6 +114,11 @@ final class Crossings {
                 j--;
             }
             u[j + 1] = value;
+            moves -= i - 1 - j;
+            if (moves < 0) {
+                Arrays.sort(u, from, to);
+                return;
+            }
         }
     }
 
