@@ -10,6 +10,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.FutureTask;
+import java.util.concurrent.TimeUnit;
 
 /**
  * Works pieces out on several threads, and takes what comes of them on the calling thread alone, in the order of the
@@ -119,8 +120,16 @@ final class InOrder implements AutoCloseable {
         }
     }
 
+    /** What was left is not begun; what is under way, after a failure, ends before this returns: it may be writing files. */
     @Override
     public void close() {
         helpers.shutdownNow();
+        try {
+            if (!helpers.awaitTermination(1, TimeUnit.MINUTES)) {
+                throw new IllegalStateException("a helper does not end");
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
     }
 }

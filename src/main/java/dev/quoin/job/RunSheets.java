@@ -10,6 +10,7 @@ import dev.quoin.store.RunFolder;
 import dev.quoin.store.Spool;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.io.StringWriter;
 import java.io.Writer;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
@@ -33,8 +34,15 @@ final class RunSheets implements AutoCloseable {
         this.pdf = pdf ? Optional.of(new RunSheetPdf(run, fonts)) : Optional.empty();
     }
 
-    void plate(PlateView view) throws IOException {
-        html.plate(blocks.writer(), view);
+    /** The block of a plate; may be made by several threads. */
+    static String block(PlateView view) throws IOException {
+        StringWriter block = new StringWriter();
+        new RunSheetWriter().plate(block, view);
+        return block.toString();
+    }
+
+    void plate(PlateView view, String block) throws IOException {
+        blocks.writer().write(block);
         if (pdf.isPresent()) {
             pdf.get().plate(view);
         }

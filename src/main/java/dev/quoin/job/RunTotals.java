@@ -1,6 +1,5 @@
 package dev.quoin.job;
 
-import dev.quoin.paper.Change;
 import dev.quoin.paper.PlateLine;
 import dev.quoin.plate.Group;
 import dev.quoin.plate.Plate;
@@ -15,14 +14,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** Adds up a run, plate by plate (design, section 7: set-up for the first plate and each change). */
+/** Adds up a run, plate by plate (design, section 7). */
 final class RunTotals {
     private final Machine machine;
     private final double spoilage;
     private final List<PlateLine> lines = new ArrayList<>();
     private final Map<Optional<Blank>, Integer> blanks = new LinkedHashMap<>();
     private Optional<Group> before = Optional.empty();
-    private double lastSetup;
     private double marking;
     private double handling;
     private double setup;
@@ -39,32 +37,15 @@ final class RunTotals {
 
     void take(WorkedPlate worked, List<String> files) {
         Plate plate = worked.plate();
-        List<Change> changes = changesBefore(plate);
-        lastSetup = isSetUpFor(plate) ? machine.setup() + machine.firstPiece() : 0;
-        setup += lastSetup;
+        SetUp setUp = SetUp.before(before, plate.group(), machine);
+        setup += setUp.seconds();
         marking += worked.tally().seconds();
         handling += worked.handling();
-        lines.add(new PlateLine(plate.number(), files, plate.seats().size(), changes, worked.total(), seconds()));
+        lines.add(
+                new PlateLine(plate.number(), files, plate.seats().size(), setUp.changes(), worked.total(), seconds()));
         blanks.merge(plate.group().blank(), plate.seats().size(), Integer::sum);
         before = Optional.of(plate.group());
     }
-
-    /** Whether the machine is set up for a plate, if it comes next: for the first, and after each change. */
-    boolean isSetUpFor(Plate plate) {
-        return before.isEmpty() || !changesBefore(plate).isEmpty();
-    }
-
-    private List<Change> changesBefore(Plate plate) {
-        return before.map(group -> changes(group, plate.group())).orElse(List.of());
-    }
-
-    /** The line of the plate that was taken last. */
-    LastPlate last() {
-        return new LastPlate(lines.get(lines.size() - 1), lastSetup);
-    }
-
-    /** A plate's line, and the set-up before it, s. */
-    record LastPlate(PlateLine line, double setup) {}
 
     List<PlateLine> lines() {
         return lines;
@@ -98,24 +79,5 @@ final class RunTotals {
         });
         int items = blanks.values().stream().mapToInt(Integer::intValue).sum();
         return new RunSummary(name, out, lines.size(), items, counts, spares, rowsLeftOut, marking, handling + setup);
-    }
-
-    private static List<Change> changes(Group before, Group now) {
-        List<Change> changes = new ArrayList<>();
-        add(changes, Change.What.LENS, before.lens().name(), now.lens().name());
-        add(changes, Change.What.JIG, before.jig().name(), now.jig().name());
-        add(changes, Change.What.BLANK, name(before.blank()), name(now.blank()));
-        add(changes, Change.What.RECIPE, before.recipe().name(), now.recipe().name());
-        return changes;
-    }
-
-    private static void add(List<Change> changes, Change.What what, String before, String now) {
-        if (!before.equals(now)) {
-            changes.add(new Change(what, before, now));
-        }
-    }
-
-    private static String name(Optional<Blank> blank) {
-        return blank.map(Blank::name).orElse("none named");
     }
 }

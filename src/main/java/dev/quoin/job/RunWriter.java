@@ -1,23 +1,15 @@
 package dev.quoin.job;
 
-import dev.quoin.paper.PlateView;
 import dev.quoin.paper.SheetFoot;
-import dev.quoin.plate.FieldPose;
-import dev.quoin.plate.LoadedItem;
 import dev.quoin.plate.Plate;
 import dev.quoin.plate.WorkedPart;
 import dev.quoin.plate.WorkedPlate;
-import dev.quoin.problem.Place;
 import dev.quoin.problem.Problems;
-import dev.quoin.shop.Jig;
 import dev.quoin.store.Run;
 import dev.quoin.store.RunFolder;
 import java.io.IOException;
 import java.io.Writer;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
 
 /** Writes a planned run: plate after plate, then the tables and the run sheet, whose totals are known only at the end. */
 final class RunWriter {
@@ -27,8 +19,6 @@ final class RunWriter {
     private final RunFolder folder;
     private final Progress progress;
     private final ItemMerge merge;
-    private final PlateWorker worker;
-    private final PlateFiles files;
     private final RunTotals totals;
     private final ItemTimes itemTimes;
 
@@ -39,9 +29,6 @@ final class RunWriter {
         this.folder = folder;
         this.progress = progress;
         this.merge = new ItemMerge(job, plan.sharing());
-        this.worker = new PlateWorker(job, plan);
-        int last = job.section().platesBefore() + plan.plates().size();
-        this.files = new PlateFiles(job.settings(), last, folder, problems);
         this.totals = new RunTotals(job.shop().machine(), plan.spoilage());
         this.itemTimes = new ItemTimes(job.items().size());
     }
@@ -49,6 +36,7 @@ final class RunWriter {
     /** Writes all files of the run but the manifest. */
     RunSummary write() throws IOException {
         SheetViews views = new SheetViews(job, plan);
+        PlateWriter writer = new PlateWriter(job, plan, views, folder, problems);
         PlatesCsv plates = new PlatesCsv();
         PackingList packing = new PackingList(job, problems);
         MissedMarks missed = new MissedMarks();
@@ -57,19 +45,10 @@ final class RunWriter {
         int threads = Threads.of(job.settings(), plan.plates().size());
         try (RunSheets sheets = new RunSheets(folder, job.settings().name(), pdf, job.fonts());
                 InOrder inOrder = new InOrder(threads)) {
-            inOrder.run(InOrder.each(plan.plates()), worker::work, worked -> {
-                Plate plate = worked.plate();
-                progress.report(
-                        "writing plates",
-                        plate.number() - job.section().platesBefore(),
-                        plan.plates().size());
-                missed.take(plate.group().recipe(), worked.steps());
-                itemTimes.take(worked);
-                List<List<String>> names = write(worked, plates);
-                totals.take(worked, totals.isSetUpFor(plate) ? withFirstPiece(worked, names) : all(names));
-                PlateView view = views.plate(worked, names, totals.last());
-                packing.take(view);
-                sheets.plate(view);
+            inOrder.run(InOrder.each(plan.plates()), writer::write, plate -> {
+                take(plate, plates, missed);
+                packing.take(plate.view());
+                sheets.plate(plate.view(), plate.block());
             });
             missed.tell(problems);
             inputs.takeFonts(problems);
@@ -81,53 +60,21 @@ final class RunWriter {
         return totals.summary(job.settings().name(), Path.of(""), plan.leftOut().size());
     }
 
-    /** Writes the files of each part of a plate; their names. */
-    private List<List<String>> write(WorkedPlate worked, PlatesCsv plates) throws IOException {
+    private void take(WrittenPlate written, PlatesCsv plates, MissedMarks missed) {
+        WorkedPlate worked = written.worked();
         Plate plate = worked.plate();
-        List<List<String>> names = new ArrayList<>();
-        for (WorkedPart part : worked.parts()) {
-            names.add(files.write(plate, part));
-            Jig jig = plate.group().jig();
-            files.picture(
-                    plate,
-                    part,
-                    FieldPose.place(jig, part.part().stand(), job.shop().machine()));
-            plates.take(plate, part.part(), names.get(names.size() - 1), part.time());
+        progress.report(
+                "writing plates",
+                plate.number() - job.section().platesBefore(),
+                plan.plates().size());
+        missed.take(plate.group().recipe(), worked.steps());
+        itemTimes.take(worked);
+        for (int i = 0; i < worked.parts().size(); i++) {
+            WorkedPart part = worked.parts().get(i);
+            plates.take(plate, part.part(), written.names().get(i), part.time());
         }
-        return names;
-    }
-
-    /** The files of a plate as the sheet names them, those of its first piece before all others. */
-    private List<String> withFirstPiece(WorkedPlate worked, List<List<String>> names) throws IOException {
-        List<String> files = new ArrayList<>();
-        for (WorkedPart part : worked.parts()) {
-            writeFirstPiece(worked.plate(), part).ifPresent(files::add);
-        }
-        files.addAll(all(names));
-        return files;
-    }
-
-    private static List<String> all(List<List<String>> names) {
-        return names.stream().flatMap(List::stream).toList();
-    }
-
-    /** Of a plate for which the machine is set up, if asked for. */
-    private Optional<String> writeFirstPiece(Plate plate, WorkedPart part) throws IOException {
-        int first = plate.seats().get(0).item();
-        Optional<LoadedItem> found = part.timed().items().stream()
-                .filter(item -> item.item() == first)
-                .findFirst();
-        if (!job.settings().flag(JobKey.FIRST_PIECE) || found.isEmpty()) {
-            return Optional.empty();
-        }
-        LoadedItem item = found.get();
-        String file = files.writeFirstPiece(plate, part.part(), item);
-        problems.note(
-                Place.of(file),
-                "holds item " + item.item() + " alone, in slot "
-                        + item.placement().slot().id(),
-                "mark it on a spare blank and look at it; then lay a fresh blank there, since the plate marks it again");
-        return Optional.of(file);
+        totals.take(worked, written.files());
+        problems.addAll(written.notes());
     }
 
     private String numbered(String name) {

@@ -77,25 +77,31 @@ final class SheetViews {
                 totals.lines());
     }
 
-    PlateView plate(WorkedPlate worked, List<List<String>> files, RunTotals.LastPlate line) {
+    /**
+     * A plate; safe for use by several threads.
+     *
+     * @param files as the sheet names them
+     * @param names of the files of each part
+     */
+    PlateView plate(WorkedPlate worked, SetUp setUp, List<String> files, List<List<String>> names) {
         Plate plate = worked.plate();
         return new PlateView(
                 plate.number(),
-                line.line().files(),
+                files,
                 groups.get(plate.group()),
-                line.line().changes(),
+                setUp.changes(),
                 plate.seats().size(),
                 worked.tally().seconds(),
                 worked.handling(),
                 worked.total(),
-                line.setup(),
+                setUp.seconds(),
                 worked.steps().stream().map(SheetViews::step).toList(),
                 slots(worked),
                 ScanCode.of(job.settings().name() + "/"
                         + FileNames.plate(
                                 plate.number(),
                                 job.section().platesBefore() + plan.plates().size())),
-                PartsCsv.isNeeded(List.of(plate)) ? PartViews.of(worked, files) : List.of());
+                PartsCsv.isNeeded(List.of(plate)) ? PartViews.of(worked, names) : List.of());
     }
 
     static StepView step(StepTime time) {
