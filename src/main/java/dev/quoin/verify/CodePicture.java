@@ -5,7 +5,7 @@ import com.google.zxing.BinaryBitmap;
 import com.google.zxing.DecodeHintType;
 import com.google.zxing.MultiFormatReader;
 import com.google.zxing.NotFoundException;
-import com.google.zxing.RGBLuminanceSource;
+import com.google.zxing.PlanarYUVLuminanceSource;
 import com.google.zxing.common.GlobalHistogramBinarizer;
 import dev.quoin.code.CodeKind;
 import dev.quoin.geometry.Affine;
@@ -15,6 +15,7 @@ import dev.quoin.geometry.Path;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
+import java.awt.image.DataBufferByte;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -53,7 +54,7 @@ final class CodePicture {
         if (box.isEmpty() || width > MOST_PIXELS || height > MOST_PIXELS) {
             return Optional.empty();
         }
-        BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
+        BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_BYTE_GRAY);
         Graphics2D graphics = image.createGraphics();
         Affine toPixels = new Affine(
                 scale,
@@ -75,9 +76,11 @@ final class CodePicture {
     }
 
     private static Optional<String> decode(BufferedImage image, CodeKind kind) {
-        int[] pixels = image.getRGB(0, 0, image.getWidth(), image.getHeight(), null, 0, image.getWidth());
-        BinaryBitmap bitmap = new BinaryBitmap(
-                new GlobalHistogramBinarizer(new RGBLuminanceSource(image.getWidth(), image.getHeight(), pixels)));
+        byte[] grey = ((DataBufferByte) image.getRaster().getDataBuffer()).getData();
+        int width = image.getWidth();
+        int height = image.getHeight();
+        BinaryBitmap bitmap = new BinaryBitmap(new GlobalHistogramBinarizer(
+                new PlanarYUVLuminanceSource(grey, width, height, 0, 0, width, height, false)));
         for (DecodeHintType how : List.of(DecodeHintType.PURE_BARCODE, DecodeHintType.TRY_HARDER)) {
             try {
                 String text = new MultiFormatReader()
