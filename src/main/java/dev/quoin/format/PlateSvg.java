@@ -11,7 +11,6 @@ import dev.quoin.shop.Step;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
-import java.util.Locale;
 
 /**
  * A plate as SVG: groups and paths only, one path a mark, no transforms, curves kept. Its page is the field, the page's
@@ -22,6 +21,9 @@ import java.util.Locale;
 public final class PlateSvg implements PlateFormat {
     /** The stroke of followed paths, mm: thin, and visible at any zoom. */
     private static final String LINE = "0.05";
+
+    /** Item numbers are filled up to so many digits. */
+    private static final int ITEM_DIGITS = 4;
 
     private final double field;
     private final boolean hatched;
@@ -62,8 +64,9 @@ public final class PlateSvg implements PlateFormat {
 
     private void write(SvgWriter svg, Step step, LoadedItem item) throws IOException {
         Affine toPage = item.placement().pose().then(new Affine(1, 0, 0, -1, field / 2, field / 2));
-        String number = String.format(Locale.ROOT, "%04d", item.item());
-        svg.group("step-" + step.number() + "-item-" + number);
+        String number = Integer.toString(item.item());
+        String zeros = "0".repeat(Math.max(0, ITEM_DIGITS - number.length()));
+        svg.group("step-" + step.number() + "-item-" + zeros + number);
         for (Mark mark : item.marks(step)) {
             write(svg, step, mark, toPage);
         }

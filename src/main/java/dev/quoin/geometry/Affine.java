@@ -62,6 +62,11 @@ public record Affine(double a, double b, double c, double d, double e, double f)
                 .include(x(box.maxX(), box.maxY()), y(box.maxX(), box.maxY()));
     }
 
+    /** Whether everything stays where it is. */
+    public boolean isIdentity() {
+        return a == 1 && b == 0 && c == 0 && d == 1 && e == 0 && f == 0;
+    }
+
     public double determinant() {
         return a * d - b * c;
     }

@@ -46,12 +46,16 @@ final class Flattener implements PathVisitor {
         double y0 = xy[count - 1];
         double bend = 2 * length(x0 - 2 * cx + x, y0 - 2 * cy + y);
         int n = steps(bend);
+        reserve(n);
         for (int i = 1; i < n; i++) {
             double t = (double) i / n;
             double s = 1 - t;
-            add(s * s * x0 + 2 * s * t * cx + t * t * x, s * s * y0 + 2 * s * t * cy + t * t * y);
+            double b0 = s * s;
+            double b1 = 2 * s * t;
+            double b2 = t * t;
+            put(b0 * x0 + b1 * cx + b2 * x, b0 * y0 + b1 * cy + b2 * y);
         }
-        add(x, y);
+        put(x, y);
     }
 
     @Override
@@ -62,6 +66,7 @@ final class Flattener implements PathVisitor {
                 * Math.max(
                         length(x0 - 2 * c1x + c2x, y0 - 2 * c1y + c2y), length(c1x - 2 * c2x + x, c1y - 2 * c2y + y));
         int n = steps(bend);
+        reserve(n);
         for (int i = 1; i < n; i++) {
             double t = (double) i / n;
             double s = 1 - t;
@@ -69,9 +74,9 @@ final class Flattener implements PathVisitor {
             double b1 = 3 * s * s * t;
             double b2 = 3 * s * t * t;
             double b3 = t * t * t;
-            add(b0 * x0 + b1 * c1x + b2 * c2x + b3 * x, b0 * y0 + b1 * c1y + b2 * c2y + b3 * y);
+            put(b0 * x0 + b1 * c1x + b2 * c2x + b3 * x, b0 * y0 + b1 * c1y + b2 * c2y + b3 * y);
         }
-        add(x, y);
+        put(x, y);
     }
 
     @Override
@@ -96,14 +101,24 @@ final class Flattener implements PathVisitor {
     }
 
     private void add(double x, double y) {
-        if (count > 0 && xy[count - 2] == x && xy[count - 1] == y) {
-            return;
+        reserve(1);
+        put(x, y);
+    }
+
+    private void reserve(int points) {
+        if (count + 2 * points > xy.length) {
+            xy = Arrays.copyOf(xy, Math.max(2 * xy.length, count + 2 * points));
         }
-        if (count == xy.length) {
-            xy = Arrays.copyOf(xy, 2 * count);
+    }
+
+    /** Adds a point, unless it repeats the one before it, where room is reserved. */
+    private void put(double x, double y) {
+        int at = count;
+        if (at == 0 || xy[at - 2] != x || xy[at - 1] != y) {
+            xy[at] = x;
+            xy[at + 1] = y;
+            count = at + 2;
         }
-        xy[count++] = x;
-        xy[count++] = y;
     }
 
     private void finish(boolean closed) {

@@ -82,6 +82,9 @@ public final class Path {
     }
 
     public Path transform(Affine move) {
+        if (move.isIdentity()) {
+            return this;
+        }
         double[] moved = new double[xy.length];
         for (int i = 0; i < xy.length; i += 2) {
             moved[i] = move.x(xy[i], xy[i + 1]);

@@ -5,17 +5,14 @@ import java.util.Arrays;
 
 /**
  * Where edges cross the lines of a grid. An edge crosses line k if {@code k} lies in the half-open range between its ends,
- * so that a corner on a line counts once. Edges are gathered first; then the crossings are counted, laid into one array
- * line by line, sorted within each line, and turned into spans in place.
+ * so that a corner on a line counts once. Edges are gathered first, chain by chain; then the crossings are counted, laid into
+ * one array line by line, sorted within each line, and turned into spans in place.
  */
 final class Crossings {
     /** Spans that are nearer than this touch; what is shorter is none. mm. */
     static final double TOUCH = 1e-9;
 
-    /**
-     * Glyphs follow one another along a line, so that their crossings stand nearly in order as they are found: they are
-     * sorted by insertion, unless that moves each number further than this.
-     */
+    /** Crossings are laid out nearly in order: they are sorted by insertion, unless that moves each further than this. */
     private static final int NEAR = 16;
 
     private double[] edges = new double[256];
@@ -23,16 +20,33 @@ final class Crossings {
     private int[] ranges = new int[128];
 
     private int size;
+    private double atU;
+    private double atLine;
+    /** The first line that is not below {@code atLine}. */
+    private int atFirst;
+
     private int lowest = Integer.MAX_VALUE;
     private int highest = Integer.MIN_VALUE;
 
-    /** Adds an edge from (u, line) to (u, line). */
-    void add(double u0, double line0, double u1, double line1) {
-        int from = (int) Math.ceil(Math.min(line0, line1));
-        int to = (int) Math.ceil(Math.max(line0, line1));
-        if (from == to) {
-            return;
+    /** The next edge starts at (u, line). */
+    void from(double u, double line) {
+        atU = u;
+        atLine = line;
+        atFirst = (int) Math.ceil(line);
+    }
+
+    /** Adds an edge from where the last one ended to (u, line). */
+    void add(double u, double line) {
+        double u0 = atU;
+        double line0 = atLine;
+        int first = atFirst;
+        from(u, line);
+        if (first != atFirst) {
+            add(u0, line0, Math.min(first, atFirst), Math.max(first, atFirst));
         }
+    }
+
+    private void add(double u0, double line0, int from, int to) {
         lowest = Math.min(lowest, from);
         highest = Math.max(highest, to);
         if (size == edges.length) {
@@ -43,8 +57,8 @@ final class Crossings {
         ranges[size / 2 + 1] = to;
         edges[size] = u0;
         edges[size + 1] = line0;
-        edges[size + 2] = u1;
-        edges[size + 3] = line1;
+        edges[size + 2] = atU;
+        edges[size + 3] = atLine;
         size += 4;
     }
 
@@ -82,7 +96,8 @@ final class Crossings {
     private double[] lay(int[] starts) {
         int[] next = starts.clone();
         double[] u = new double[starts[starts.length - 1]];
-        for (int e = 0; e < size; e += 4) {
+        for (int edge : leftToRight()) {
+            int e = 4 * edge;
             double slope = (edges[e + 2] - edges[e]) / (edges[e + 3] - edges[e + 1]);
             long upwards = edges[e + 3] > edges[e + 1] ? 1 : 0;
             double start = edges[e];
@@ -93,6 +108,33 @@ final class Crossings {
             }
         }
         return u;
+    }
+
+    /** The edges, nearly sorted by their middles: laid out in this order, each line's crossings are nearly sorted too. */
+    private int[] leftToRight() {
+        int count = size / 4;
+        double low = Double.POSITIVE_INFINITY;
+        double high = Double.NEGATIVE_INFINITY;
+        for (int e = 0; e < size; e += 4) {
+            double middle = edges[e] + edges[e + 2];
+            low = Math.min(low, middle);
+            high = Math.max(high, middle);
+        }
+        double scale = high > low ? (count - 1) / (high - low) : 0;
+        int[] bins = new int[count];
+        int[] next = new int[count + 1];
+        for (int i = 0; i < count; i++) {
+            bins[i] = Math.min(count - 1, (int) ((edges[4 * i] + edges[4 * i + 2] - low) * scale));
+            next[bins[i] + 1]++;
+        }
+        for (int i = 0; i < count; i++) {
+            next[i + 1] += next[i];
+        }
+        int[] order = new int[count];
+        for (int i = 0; i < count; i++) {
+            order[next[bins[i]]++] = i;
+        }
+        return order;
     }
 
     /** The direction of the edge rides in the number's last bit, less than the rounding of the crossing itself. */

@@ -47,14 +47,9 @@ record Spans(Grid grid, int first, int[] starts, double[] u) {
 
     private static void addEdges(Polyline chain, Grid grid, Crossings crossings) {
         int last = chain.size() - 1;
-        double u = grid.u(chain.x(last), chain.y(last));
-        double line = grid.line(chain.x(last), chain.y(last));
+        crossings.from(grid.u(chain.x(last), chain.y(last)), grid.line(chain.x(last), chain.y(last)));
         for (int i = 0; i <= last; i++) {
-            double nextU = grid.u(chain.x(i), chain.y(i));
-            double nextLine = grid.line(chain.x(i), chain.y(i));
-            crossings.add(u, line, nextU, nextLine);
-            u = nextU;
-            line = nextLine;
+            crossings.add(grid.u(chain.x(i), chain.y(i)), grid.line(chain.x(i), chain.y(i)));
         }
     }
 }
