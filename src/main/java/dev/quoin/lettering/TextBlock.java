@@ -32,6 +32,9 @@ record TextBlock(List<String> texts, List<TypesetText> lines) {
 
     /** The letters in the block. */
     Path outline(TextAnchor anchor, double squeeze) {
+        if (lines.size() == 1) {
+            return lines.get(0).outline().transform(place(0, anchor, squeeze));
+        }
         Path.Builder path = Path.builder();
         for (int i = 0; i < lines.size(); i++) {
             path.append(lines.get(i).outline().transform(place(i, anchor, squeeze)));
