@@ -66,7 +66,7 @@ final class PartViews {
             acts.add("turn the piece by " + Decimals.text(Math.abs(turned), 2) + " degrees "
                     + (turned > 0 ? "anticlockwise" : "clockwise")
                     + " as seen from the drawing's lower end, to " + Decimals.text(now.turn(), 2)
-                    + " degrees from the drawing's middle on top");
+                    + " degrees from where the drawing's middle is on top");
         }
         String all = String.join("; then ", acts);
         return all.isEmpty() ? "" : Character.toUpperCase(all.charAt(0)) + all.substring(1);

@@ -72,12 +72,14 @@ record ReprintViews(String run, String reason) {
     }
 
     private static GroupView group(ReprintedPlate plate, Blank blank) {
+        boolean round = plate.parts().get(0).stand().band().isPresent();
         return new GroupView(
                 "",
                 plate.recipe().name(),
                 blank,
                 plate.lens(),
-                plate.lens().focusDistance() + blank.thickness(),
+                round,
+                plate.lens().focusDistance() + (round ? 0 : blank.thickness()),
                 plate.jig(),
                 1,
                 plate.items().size(),

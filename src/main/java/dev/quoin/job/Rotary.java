@@ -35,7 +35,7 @@ record Rotary(double bottom, double top) {
             if (settings.text(other).isPresent()) {
                 problems.error(
                         settings.place(other),
-                        other.option() + ": a round piece is turned instead, as rotary says",
+                        other.option() + ": a round piece is turned instead, as --rotary says",
                         "leave one of the two out");
             }
         }

@@ -43,7 +43,7 @@ record StandsReader(JobSettings settings, Problems problems) {
             return Optional.empty();
         }
         Optional<FlipAxis> axis = text.flatMap(FlipAxis::named);
-        if (axis.isEmpty()) {
+        if (axis.isEmpty() && settings.text(JobKey.ROTARY).isEmpty()) {
             problems.error(
                     text.isPresent() ? settings.place(JobKey.FLIP) : Place.of("--flip"),
                     text.map(word -> "flip: '" + word + "' is no axis")

@@ -8,6 +8,7 @@ import java.util.List;
  * What stands on the machine while the plates of a group are marked.
  *
  * @param name what tells the group from others, as text: its values of {@code --group-by}; may be empty
+ * @param round whether its pieces are round: then the height is that down to their top line
  * @param heightToSet from the lens's reference face down to what the blank lies on: the focus distance and the blank's
  *     thickness together, mm
  * @param jig its name
@@ -21,6 +22,7 @@ public record GroupView(
         String recipe,
         Blank blank,
         Lens lens,
+        boolean round,
         double heightToSet,
         String jig,
         int plates,

@@ -188,7 +188,7 @@
     var clock = state.clocks[number] || {};
     var record = element("p", "", plate);
     record.className = "record";
-    plate.querySelector(".loading").after(record);
+    (plate.querySelector(".parts") ?? plate.querySelector(".loading")).after(record);
     records.set(number, command(record, "done", "line that records plate " + number + " as done", function () {
       state.copied[number] = records.get(number).value;
       paintRecord(plate);

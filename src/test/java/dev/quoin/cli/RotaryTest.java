@@ -81,6 +81,8 @@ class RotaryTest {
                 sheet.contains("degrees anticlockwise as seen from the drawing&#39;s lower end, to 79.58 degrees"),
                 sheet);
         assertTrue(sheet.contains("One round piece a load"));
+        assertTrue(sheet.contains("</b> (focus distance), down to the top line of the piece"), sheet);
+        assertFalse(sheet.contains("what the blank lies on"), sheet);
     }
 
     @Test
@@ -125,11 +127,10 @@ class RotaryTest {
 
     @Test
     void whatIsNoDiameterIsToldAndAJigIsNotGivenToo() throws IOException {
-        assertTrue(
-                prepare("--rotary", "wide").err().contains("--rotary: rotary: 'wide' is no diameter; write it in mm"));
+        assertTrue(prepare("--rotary", "wide").err().contains("--rotary: 'wide' is no diameter; write it in mm"));
         Program.Ended both = prepare("--jig", "tray.csv");
         assertEquals(1, both.status());
-        assertTrue(both.err().contains("--jig: jig: a round piece is turned instead, as rotary says"), both.err());
+        assertTrue(both.err().contains("--jig: a round piece is turned instead, as --rotary says"), both.err());
     }
 
     @Test

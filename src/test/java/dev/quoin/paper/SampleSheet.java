@@ -33,7 +33,7 @@ final class SampleSheet {
     static GroupView group(String recipe, String jig) {
         Blank blank = new Blank("steel-round-25", "stainless steel", 25, 25, 1.5, "silver", "");
         Lens lens = new Lens("wide", 150, 210, 246.5, 3, "");
-        return new GroupView("", recipe, blank, lens, 248, jig, 1, 3, List.of(), exposures());
+        return new GroupView("", recipe, blank, lens, false, 248, jig, 1, 3, List.of(), exposures());
     }
 
     static List<ExposureView> exposures() {
