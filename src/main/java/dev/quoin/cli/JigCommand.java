@@ -38,10 +38,12 @@ import picocli.CommandLine.Spec;
             "",
             "The arrow: mark it on a spare piece, look at it from where the operator stands, and set in machine.csv",
             "  field_mirror    none if the letter F reads as it should, y if it is mirrored",
-            "  field_turn_deg  where the arrow points: right 0, away from you 90, left 180, towards you 270",
+            "  field_turn_deg  where it points: right 0, away from you 90, left 180,",
+            "                  towards you 270",
             "",
             "Examples:",
-            "  quoin jig --rows 3 --columns 4 --pitch-x 40 --pitch-y 42 --pocket circle:32 --out jigs/round-32",
+            "  quoin jig --rows 3 --columns 4 --pitch-x 40 --pitch-y 42 \\",
+            "      --pocket circle:32 --out jigs/round-32",
             "  quoin jig --outline jigs/round-32.svg --lens long-200 --out align.svg",
             "  quoin jig --arrow --lens long-200 --out arrow.svg"
         })

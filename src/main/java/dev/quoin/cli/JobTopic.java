@@ -37,7 +37,9 @@ enum JobTopic {
             JobKey.JIG_CENTRE,
             JobKey.JIG_SHIFT,
             JobKey.JIG_STEPS,
-            JobKey.DATUM),
+            JobKey.DATUM,
+            JobKey.ROTARY,
+            JobKey.BAND_OVERLAP),
     PLATES(
             "Which pieces share a plate, and in which slots",
             JobKey.GROUP_BY,

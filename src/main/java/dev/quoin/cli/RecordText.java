@@ -102,7 +102,7 @@ final class RecordText {
                 field("plates", summary.plates() + " more: " + extension.firstPlate() + " to " + last),
                 field("items", summary.items() + " more"),
                 field("time", SummaryText.duration(summary.total())),
-                field("look first", SummaryText.relative(extension.sheet(), workingFolder)));
+                field("look first", SummaryText.sheets(summary, workingFolder)));
     }
 
     static String jsonOfExtension(Outcome<Extend.Extension> outcome) {

@@ -77,20 +77,21 @@ final class SummaryText {
         return String.join(", ", counts);
     }
 
-    /** Hours, minutes and seconds as a person says them. */
+    /** Hours, minutes and seconds as a person says them, rounded to what is shown, as papers do. */
     static String duration(double seconds) {
         long all = Math.round(seconds);
-        long hours = all / 3600;
-        long minutes = all % 3600 / 60;
-        if (hours > 0) {
-            return hours + " h " + minutes + " min";
+        if (all >= 3600) {
+            long minutes = Math.round(seconds / 60);
+            return minutes / 60 + " h " + minutes % 60 + " min";
         }
-        return minutes > 0 ? minutes + " min " + all % 60 + " s" : all + " s";
+        return all >= 60 ? all / 60 + " min " + all % 60 + " s" : all + " s";
     }
 
     static String json(RunSummary summary, List<Problem> problems) {
         return "{\"run\":" + quote(summary.name())
                 + ",\"folder\":" + quote(summary.folder().toString())
+                + ",\"sheets\":"
+                + summary.sheets().stream().map(SummaryText::quote).collect(Collectors.joining(",", "[", "]"))
                 + ",\"plates\":" + summary.plates()
                 + ",\"items\":" + summary.items()
                 + ",\"blanks\":" + counts(summary.blanks())
@@ -162,13 +163,20 @@ final class SummaryText {
     }
 
     private static String lookFirst(RunSummary summary, List<Problem> problems, Path workingFolder) {
-        String sheet = relative(summary.folder().resolve("run-sheet.html"), workingFolder);
+        String sheet = sheets(summary, workingFolder);
         long warnings = problems.stream()
                 .filter(problem -> problem.severity() != Severity.NOTE)
                 .count();
         return warnings == 0
                 ? sheet
                 : "the " + (warnings == 1 ? "warning" : warnings + " warnings") + " above, then " + sheet;
+    }
+
+    /** Where the run sheet is, in each of its kinds. */
+    static String sheets(RunSummary summary, Path workingFolder) {
+        return summary.sheets().stream()
+                .map(file -> relative(summary.folder().resolve(file), workingFolder))
+                .collect(Collectors.joining(" or "));
     }
 
     private static String field(String name, String value) {

@@ -50,9 +50,8 @@ public final class Extend {
      *
      * @param section its number, from 2
      * @param firstPlate the number of its first plate
-     * @param sheet its run sheet
      */
-    public record Extension(int section, int firstPlate, Path sheet, RunSummary summary) {}
+    public record Extension(int section, int firstPlate, RunSummary summary) {}
 
     /**
      * Prepares it, whole or not at all.
@@ -121,11 +120,8 @@ public final class Extend {
                     new RunWriter(job.get().making(plan.get().items()), plan.get(), problems, out, progress).write();
             RunOrder.writeAdded(out, section.number(), lines);
             out.publish();
-            extension = Optional.of(new Extension(
-                    section.number(),
-                    section.platesBefore() + 1,
-                    run.folder().resolve(Run.numbered("run-sheet.html", section.number())),
-                    summary.at(run.folder())));
+            extension =
+                    Optional.of(new Extension(section.number(), section.platesBefore() + 1, summary.at(run.folder())));
         }
     }
 

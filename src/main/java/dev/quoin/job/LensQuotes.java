@@ -77,7 +77,7 @@ final class LensQuotes {
             progress.report("working out plates", plate.number(), plan.plates().size());
             totals.take(worker.time(plate), List.of());
         }
-        RunSummary summary = totals.summary(job.settings().name(), Path.of(""), 0);
+        RunSummary summary = totals.summary(job.settings().name(), Path.of(""), List.of(), 0);
         worked.put(parts, summary);
         return summary;
     }

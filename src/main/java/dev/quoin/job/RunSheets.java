@@ -12,6 +12,8 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.io.StringWriter;
 import java.io.Writer;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 
@@ -52,18 +54,23 @@ final class RunSheets implements AutoCloseable {
      * Writes the files.
      *
      * @param numbered gives a file's name the number of the section
+     * @return their names, the HTML first
      */
-    void write(UnaryOperator<String> numbered, SheetHead head, SheetFoot foot) throws IOException {
-        try (Writer out = folder.createText(numbered.apply("run-sheet.html"))) {
+    List<String> write(UnaryOperator<String> numbered, SheetHead head, SheetFoot foot) throws IOException {
+        List<String> files = new ArrayList<>();
+        files.add(numbered.apply("run-sheet.html"));
+        try (Writer out = folder.createText(files.get(0))) {
             html.head(out, head);
             blocks.copyTo(out);
             html.foot(out, foot);
         }
         if (pdf.isPresent()) {
-            try (OutputStream out = folder.create(numbered.apply("run-sheet.pdf"))) {
+            files.add(numbered.apply("run-sheet.pdf"));
+            try (OutputStream out = folder.create(files.get(1))) {
                 pdf.get().save(out, head, foot);
             }
         }
+        return files;
     }
 
     @Override

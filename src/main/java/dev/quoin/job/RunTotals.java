@@ -70,7 +70,7 @@ final class RunTotals {
         return setup;
     }
 
-    RunSummary summary(String name, Path out, int rowsLeftOut) {
+    RunSummary summary(String name, Path out, List<String> sheets, int rowsLeftOut) {
         Map<String, Integer> counts = new LinkedHashMap<>();
         Map<String, Integer> spares = new LinkedHashMap<>();
         blanks.forEach((blank, count) -> {
@@ -78,6 +78,7 @@ final class RunTotals {
             spares.put(blank.map(Blank::name).orElse("blank"), spares(count));
         });
         int items = blanks.values().stream().mapToInt(Integer::intValue).sum();
-        return new RunSummary(name, out, lines.size(), items, counts, spares, rowsLeftOut, marking, handling + setup);
+        return new RunSummary(
+                name, out, sheets, lines.size(), items, counts, spares, rowsLeftOut, marking, handling + setup);
     }
 }

@@ -43,6 +43,7 @@ final class RunWriter {
         InputsWriter inputs = new InputsWriter(job, folder);
         boolean pdf = Kinds.of(job.settings(), problems).pdfPaper();
         int threads = Threads.of(job.settings(), plan.plates().size());
+        List<String> written;
         try (RunSheets sheets = new RunSheets(folder, job.settings().name(), pdf, job.fonts());
                 InOrder inOrder = new InOrder(threads)) {
             inOrder.run(InOrder.each(plan.plates()), writer::write, plate -> {
@@ -52,12 +53,13 @@ final class RunWriter {
             });
             missed.tell(problems);
             inputs.takeFonts(problems);
-            sheets.write(this::numbered, views.head(totals, problems), new SheetFoot(packing.parcels()));
+            written = sheets.write(this::numbered, views.head(totals, problems), new SheetFoot(packing.parcels()));
         }
         writeTables(plates);
         inputs.write();
         RunSpares.write(job, folder);
-        return totals.summary(job.settings().name(), Path.of(""), plan.leftOut().size());
+        return totals.summary(
+                job.settings().name(), Path.of(""), written, plan.leftOut().size());
     }
 
     private void take(WrittenPlate written, PlatesCsv plates, MissedMarks missed) {

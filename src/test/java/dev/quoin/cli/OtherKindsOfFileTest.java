@@ -74,6 +74,14 @@ class OtherKindsOfFileTest {
         assertDone(command("verify", "run"));
     }
 
+    @Test
+    void theSummaryNamesEachKindOfSheet() {
+        Ended told = quoin.run(join(command("prepare", ".", "--out", "run"), ALL));
+        assertTrue(told.out().contains("run/run-sheet.html or run/run-sheet.pdf"), told.out());
+        Ended json = quoin.run("prepare", ".", "--out", "run", "--replace", "--json");
+        assertTrue(json.out().contains("\"sheets\":[\"run-sheet.html\"],"), json.out());
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"plate-002.pdf", "plate-001.dxf", "run-sheet.pdf"})
     void aFlippedByteInOneOfThemIsFound(String name) throws IOException {

@@ -24,6 +24,15 @@ class QuoteTextTest {
                     new QuoteLine("tray", "f254", 175, 6, 6, 2, 90, 30, 0.07, Map.of("steel", 1.0), Optional.empty())),
             Map.of("tiny.csv", "too \"small\""));
 
+    /** 4 h 28 min 39 s are 4 h 29 min on paper too. */
+    @Test
+    void hoursAreRoundedToTheMinuteAsOnPaper() {
+        assertEquals("4 h 29 min", SummaryText.duration(4 * 3600 + 28 * 60 + 39));
+        assertEquals("1 h 0 min", SummaryText.duration(3599.6));
+        assertEquals("59 min 59 s", SummaryText.duration(3599.4));
+        assertEquals("0 s", SummaryText.duration(0.2));
+    }
+
     @Test
     void aPersonReadsATableAndWhichToTake() {
         assertEquals("""
