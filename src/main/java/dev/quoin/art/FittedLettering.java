@@ -9,6 +9,7 @@ import dev.quoin.lettering.Fitter;
 import dev.quoin.lettering.FontSet;
 import dev.quoin.lettering.MissingCharacters;
 import dev.quoin.lettering.TooLong;
+import dev.quoin.problem.Quoted;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -70,7 +71,7 @@ record FittedLettering(
     }
 
     private String message(String value, TooLong tooLong) {
-        return "'" + value.replace('\n', ' ') + "' is too long for its box: capitals would be "
+        return Quoted.of(value) + " is too long for its box: capitals would be "
                 + Decimals.text(tooLong.capHeight(), 2) + " mm high, and " + Decimals.text(request.leastCapHeight(), 2)
                 + " mm is the least";
     }

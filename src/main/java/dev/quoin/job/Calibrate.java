@@ -42,7 +42,7 @@ public final class Calibrate {
      * @param out the table to write
      */
     public Calibrate(List<Path> folders, Path out) {
-        this.folders = List.copyOf(folders);
+        this.folders = folders.stream().distinct().toList();
         this.out = out;
     }
 

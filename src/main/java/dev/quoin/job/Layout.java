@@ -19,6 +19,7 @@ import dev.quoin.plate.Planner;
 import dev.quoin.plate.RoundPlan;
 import dev.quoin.plate.Seat;
 import dev.quoin.plate.SlotState;
+import dev.quoin.plate.Stand;
 import dev.quoin.problem.Problem;
 import dev.quoin.problem.Problems;
 import dev.quoin.problem.Severity;
@@ -103,19 +104,16 @@ final class Layout {
         if (spare.isPresent() && !filled) {
             new SpareRow(job, problems).tellNotMade(spare.get());
         }
-        Items items = withSpares(spare, spares);
+        Items items = filled ? withSpares(spare.get(), spares) : job.items();
         return new Plan(planner.plates(), slots, survey.leftOut(), survey.sharing(), spoilage, items);
     }
 
     /** The items with so many more of a row, numbered after all others. */
-    private Items withSpares(Optional<Row> row, int spares) {
-        if (row.isEmpty()) {
-            return job.items();
-        }
+    private Items withSpares(Row row, int spares) {
         if (spares == 0) {
             problems.note(
                     job.settings().place(JobKey.FILL_SPARES),
-                    "the last plate of the group of line " + row.get().line() + " is full already",
+                    "the last plate of the group of line " + row.line() + " is full already",
                     "");
             return job.items();
         }
@@ -123,13 +121,11 @@ final class Layout {
         problems.note(
                 job.settings().place(JobKey.FILL_SPARES),
                 (spares == 1 ? "1 more piece" : spares + " more pieces") + " of line "
-                        + row.get().line()
+                        + row.line()
                         + (spares == 1 ? ", item " + (last + 1) : ", items " + (last + 1) + " to " + (last + spares))
                         + (spares == 1 ? ", fills" : ", fill") + " the last plate of the group",
                 "");
-        return job.items()
-                .with(List.of(
-                        new ExtraPieces(job.order().rows().size(), row.get().index(), spares)));
+        return job.items().with(List.of(new ExtraPieces(job.order().rows().size(), row.index(), spares)));
     }
 
     /** Tells of slots that the settings name and no jig has. */
@@ -158,7 +154,7 @@ final class Layout {
         PartPlan parts = new PartPlan(
                 group.stations(),
                 open.later().stream().map(slot -> slot.slot().id()).toList());
-        if (job.settings().text(JobKey.JIG_STEPS).isPresent()) {
+        if (!job.stands().front().equals(List.of(Stand.LOADED))) {
             new StationNotes(group.group(), parts).tell(job.settings().place(JobKey.JIG_STEPS), problems);
         }
         return parts::parts;

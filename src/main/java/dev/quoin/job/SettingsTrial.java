@@ -5,6 +5,7 @@ import dev.quoin.geometry.Decimals;
 import dev.quoin.geometry.Path;
 import dev.quoin.plate.PocketRoom;
 import dev.quoin.problem.Place;
+import dev.quoin.problem.Problem;
 import dev.quoin.problem.Problems;
 import dev.quoin.problem.Suggestion;
 import dev.quoin.shop.Jig;
@@ -71,7 +72,12 @@ public final class SettingsTrial {
                 NewTable.write(results(request.out()), grid.get().results().getBytes(StandardCharsets.UTF_8));
             }
             int count = grid.get().swatches().all().size();
-            return new Outcome<>(outcome.result().map(summary -> summary.onOnePiece(count)), outcome.problems());
+            return new Outcome<>(
+                    outcome.result().map(summary -> summary.onOnePiece(count)),
+                    outcome.problems().stream()
+                            .map(SettingsTrial::asked)
+                            .distinct()
+                            .toList());
         }
     }
 
@@ -90,6 +96,13 @@ public final class SettingsTrial {
         JobSettings read = new JobSettingsReader(folder).read(folder.toString(), given, problems);
         String name = request.out().getFileName().toString();
         return new JobSettings(name, read.order(), read.folder(), read.workingFolder(), read.given());
+    }
+
+    /** What is wrong with the recipe that was made of the values was asked for by them. */
+    private static Problem asked(Problem problem) {
+        return problem.isError() && problem.place().file().equals("shop/" + ShopFiles.RECIPES)
+                ? Problem.error(Place.of("--vary"), problem.message(), problem.remedy())
+                : problem;
     }
 
     private static String number(double value) {

@@ -48,7 +48,10 @@ record Variation(Parameter parameter, double from, double to, int count) {
 
     private boolean isSound(String text, Problems problems) {
         if (count < 2 || count > MOST) {
-            problems.error(PLACE, "'" + text + "' asks for " + count + " values", "ask for 2 to " + MOST);
+            problems.error(
+                    PLACE,
+                    "'" + text + "' asks for " + count + (count == 1 ? " value" : " values"),
+                    "ask for 2 to " + MOST);
         } else if (IntStream.range(0, count).mapToObj(this::text).distinct().count() < count) {
             problems.error(
                     PLACE, "'" + text + "' gives some value twice", "ask for fewer values, or values further apart");

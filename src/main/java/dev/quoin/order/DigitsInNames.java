@@ -1,5 +1,6 @@
 package dev.quoin.order;
 
+import dev.quoin.problem.Quoted;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -81,7 +82,7 @@ final class DigitsInNames implements ColumnDoubts {
     public Optional<Doubt> judge(String value) {
         boolean rare = names && without >= OTHERS_TO_ONE * with;
         return rare && hasDigit(value)
-                ? Optional.of(new Doubt("'" + value + "' has a digit in a name", "correct it if it is a slip"))
+                ? Optional.of(new Doubt(Quoted.of(value) + " has a digit in a name", "correct it if it is a slip"))
                 : Optional.empty();
     }
 

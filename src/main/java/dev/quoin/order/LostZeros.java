@@ -1,5 +1,6 @@
 package dev.quoin.order;
 
+import dev.quoin.problem.Quoted;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -33,7 +34,7 @@ final class LostZeros implements ColumnDoubts {
         int width = width();
         return isNumber(value) && value.length() < width && value.charAt(0) != '0'
                 ? Optional.of(new Doubt(
-                        "'" + value + "' is shorter than the " + width
+                        Quoted.of(value) + " is shorter than the " + width
                                 + " digits of the others; zeros in front may have been lost",
                         "make the column text in the spreadsheet, and type the number again"))
                 : Optional.empty();

@@ -1,5 +1,6 @@
 package dev.quoin.order;
 
+import dev.quoin.problem.Quoted;
 import java.lang.Character.UnicodeScript;
 import java.util.EnumSet;
 import java.util.Locale;
@@ -47,7 +48,7 @@ final class MixedScripts implements ColumnDoubts {
 
     private static Doubt doubt(String value, int letter, UnicodeScript first, UnicodeScript second) {
         return new Doubt(
-                "'" + value + "' has " + name(first) + " and " + name(second) + " letters in one word ("
+                Quoted.of(value) + " has " + name(first) + " and " + name(second) + " letters in one word ("
                         + Character.toString(letter) + " is " + String.format(Locale.ROOT, "U+%04X ", letter)
                         + Character.getName(letter) + ")",
                 "type the word again in one script");

@@ -1,5 +1,6 @@
 package dev.quoin.order;
 
+import dev.quoin.problem.Quoted;
 import java.util.Optional;
 
 /**
@@ -14,11 +15,11 @@ final class OddBlanks implements ColumnDoubts {
         for (int i = 0; i < value.length(); i++) {
             char c = value.charAt(i);
             if (c == ' ' && i > 0 && value.charAt(i - 1) == ' ') {
-                return Optional.of(new Doubt("two spaces side by side in '" + value + "'", REMEDY));
+                return Optional.of(new Doubt("two spaces side by side in " + Quoted.of(value), REMEDY));
             }
             if (isOdd(c)) {
                 String name = c == '\t' ? "a tab" : "a blank that is no plain space (" + name(c) + ")";
-                return Optional.of(new Doubt(name + " in '" + value + "'", REMEDY));
+                return Optional.of(new Doubt(name + " in " + Quoted.of(value), REMEDY));
             }
         }
         return Optional.empty();

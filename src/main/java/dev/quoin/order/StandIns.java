@@ -1,5 +1,6 @@
 package dev.quoin.order;
 
+import dev.quoin.problem.Quoted;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
@@ -23,17 +24,17 @@ final class StandIns implements ColumnDoubts {
     public Optional<Doubt> judge(String value) {
         if (value.equalsIgnoreCase(header)) {
             return Optional.of(
-                    new Doubt("'" + value + "' is the name of the column", "write the value, or take the row out"));
+                    new Doubt(Quoted.of(value) + " is the name of the column", "write the value, or take the row out"));
         }
         if (WORDS.contains(value.toLowerCase(Locale.ROOT))
                 || SIGNS.matcher(value).matches()) {
             return Optional.of(new Doubt(
-                    "'" + value + "' would be marked as it stands",
+                    Quoted.of(value) + " would be marked as it stands",
                     "write the value, or empty the cell if there is none"));
         }
         if (SHORTENED.matcher(value).matches()) {
             return Optional.of(new Doubt(
-                    "'" + value + "' looks like a long number that a spreadsheet has shortened",
+                    Quoted.of(value) + " looks like a long number that a spreadsheet has shortened",
                     "make the column text in the spreadsheet, and type the number again"));
         }
         return Optional.empty();

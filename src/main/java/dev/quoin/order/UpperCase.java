@@ -1,5 +1,6 @@
 package dev.quoin.order;
 
+import dev.quoin.problem.Quoted;
 import java.util.Optional;
 
 /** Values all in capitals in a column where most are not. Short ones are let pass as abbreviations. */
@@ -25,7 +26,7 @@ final class UpperCase implements ColumnDoubts {
         boolean rare = others >= LEAST_OTHERS && others >= OTHERS_TO_ONE * capitals;
         return rare && isAllCapitals(value)
                 ? Optional.of(new Doubt(
-                        "'" + value + "' is all in capitals, and most of this column is not",
+                        Quoted.of(value) + " is all in capitals, and most of this column is not",
                         "write it as the others, if it is to look like them"))
                 : Optional.empty();
     }

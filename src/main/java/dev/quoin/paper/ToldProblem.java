@@ -52,6 +52,6 @@ public record ToldProblem(Severity severity, String place, String text) {
 
     private static String text(Problem problem) {
         String item = problem.item() > 0 ? "item " + problem.item() + ": " : "";
-        return item + problem.message() + (problem.remedy().isEmpty() ? "" : "; " + problem.remedy());
+        return item + problem.said() + (problem.remedy().isEmpty() ? "" : "; " + problem.remedy());
     }
 }

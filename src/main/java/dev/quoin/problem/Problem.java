@@ -45,11 +45,17 @@ public record Problem(Severity severity, Place place, int item, String message, 
         return ORDER.compare(this, other);
     }
 
+    /** The message without the name of the option that is its place, so that it is not told twice. */
+    public String said() {
+        String named = place.toString().replaceFirst("^--", "") + ": ";
+        return message.startsWith(named) ? message.substring(named.length()) : message;
+    }
+
     /** One line for a person: place, what is wrong, what to do. */
     @Override
     public String toString() {
         String kind = isError() ? "" : severity.name().toLowerCase(java.util.Locale.ROOT) + ": ";
-        String what = place + ": " + kind + message + (remedy.isEmpty() ? "" : "; " + remedy);
+        String what = place + ": " + kind + said() + (remedy.isEmpty() ? "" : "; " + remedy);
         return what.replaceAll("[\\r\\n\\t]+", " ");
     }
 }

@@ -1,6 +1,7 @@
 package dev.quoin.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -89,10 +90,21 @@ class FillSparesTest {
         assertEquals(1, none.status());
         assertTrue(
                 none.err()
-                        .contains("--fill-spares: fill-spares: 'Ada' is neither the line of a row nor an item; write a"
+                        .contains("--fill-spares: 'Ada' is neither the line of a row nor an item; write a"
                                 + " line, such as 14, or an item, such as item 37"),
                 none.err());
         assertEquals(1, prepare("--fill-spares", "99").status());
+    }
+
+    @Test
+    void aRowOfWhichNothingIsMadeIsToldAndNothingElse() throws IOException {
+        String rows = SmallJob.HEADER + SmallJob.ROWS;
+        Files.writeString(job.folder().resolve("order.csv"), rows + "Hal,blue,0\n");
+        long line = rows.lines().count() + 1;
+        Program.Ended ended = prepare("--fill-spares", Long.toString(line));
+        assertEquals(1, ended.status(), ended.err());
+        assertTrue(ended.err().contains("--fill-spares: no piece of line " + line + " is on a plate"), ended.err());
+        assertFalse(ended.err().contains("full already"), ended.err());
     }
 
     @Test

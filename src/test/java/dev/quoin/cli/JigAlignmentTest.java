@@ -52,7 +52,7 @@ class JigAlignmentTest {
         Affine really = Affine.rotate(-1.2).then(Affine.translate(0.4, 0.9));
         QuoinRun run = job.prepare("--out", "measured", "--datum", datum(really));
         assertEquals(0, run.status(), run.err().toString());
-        assertTrue(run.err().toString().contains("--datum: note: datum: the points fit the jig tray to 0 mm"));
+        assertTrue(run.err().toString().contains("--datum: note: the points fit the jig tray to 0 mm"));
         same(straight, really, PlateMarks.read(folder.resolve("measured/plate-001.svg")), Affine.IDENTITY);
         assertEquals(0, job.quoin("verify", "measured").status());
     }
@@ -83,7 +83,7 @@ class JigAlignmentTest {
     void pointsThatCannotBeRightAreRefused(String datum, String message) throws Exception {
         QuoinRun run = job.prepare("--datum", datum);
         assertEquals(1, run.status());
-        assertEquals("--datum: datum: " + message, run.err().get(0));
+        assertEquals("--datum: " + message, run.err().get(0));
         assertTrue(Files.notExists(job.run()));
     }
 
@@ -93,8 +93,7 @@ class JigAlignmentTest {
         QuoinRun run = job.prepare("--jig-shift", shift);
         assertEquals(1, run.status());
         assertEquals(
-                "--jig-shift: jig-shift: '" + shift
-                        + "' is no shift; write dx and dy in mm and degrees, such as 0.3,-0.15,0.2",
+                "--jig-shift: '" + shift + "' is no shift; write dx and dy in mm and degrees, such as 0.3,-0.15,0.2",
                 run.err().get(0));
     }
 

@@ -50,11 +50,11 @@ class QuoteCommandTest {
     void aSlotThatNoJigHasIsAnErrorOfTheSettingsAndNotOfALens() {
         Program.Ended ended = quote("--skip-slots", "Z9");
         assertEquals(1, ended.status());
-        assertTrue(ended.err().contains("--skip-slots: skip-slots: the jig tray has no slot 'Z9'"), ended.err());
+        assertTrue(ended.err().contains("--skip-slots: the jig tray has no slot 'Z9'"), ended.err());
         assertFalse(ended.out().contains("not short-100"), ended.out());
         Program.Ended first = quote("--first-slot", "Z9");
         assertEquals(1, first.status());
-        assertTrue(first.err().contains("--first-slot: first-slot: the jig tray has no slot 'Z9'"), first.err());
+        assertTrue(first.err().contains("--first-slot: the jig tray has no slot 'Z9'"), first.err());
     }
 
     @Test

@@ -159,7 +159,7 @@ class StationsTest {
         LargeJig job = LargeJig.in(folder, 3);
         Program.Ended bad = job.quoin().run("prepare", ".", "--out", "run", "--jig-steps", "sixty");
         assertEquals(1, bad.status());
-        assertTrue(bad.err().contains("--jig-steps: jig-steps: 'sixty' names no stops; write"), bad.err());
+        assertTrue(bad.err().contains("--jig-steps: 'sixty' names no stops; write"), bad.err());
         Program.Ended few = job.quoin().run("prepare", ".", "--out", "run", "--jig-steps", "0,0; 120,0");
         assertEquals(0, few.status(), few.err());
         assertTrue(few.err().contains("slots A5, B5, A6, B6 are out of reach"), few.err());

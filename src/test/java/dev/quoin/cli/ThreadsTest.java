@@ -56,7 +56,7 @@ class ThreadsTest {
             QuoinRun run = new JobFolder(folder).prepare("--threads", wrong);
             assertEquals(1, run.status());
             assertEquals(
-                    "--threads: threads: '" + wrong + "' is no whole number from 1 to 256; give one, or leave it out",
+                    "--threads: '" + wrong + "' is no whole number from 1 to 256; give one, or leave it out",
                     run.err().get(0));
         }
     }

@@ -152,7 +152,7 @@ class TwoSidesTest {
         assertEquals(1, ended.status());
         assertTrue(
                 ended.err()
-                        .contains("--flip: flip: it is not said how the jig is turned over for the back; write y if it"
+                        .contains("--flip: it is not said how the jig is turned over for the back; write y if it"
                                 + " is turned left to right, x if top to bottom"),
                 ended.err());
     }

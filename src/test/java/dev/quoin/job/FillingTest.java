@@ -64,15 +64,15 @@ class FillingTest {
                 .prepare()
                 .isEmpty());
         assertEquals(
-                "--first-slot: first-slot: the jig tray has no slot 'A11'; did you mean 'A1'?\n"
-                        + "--skip-slots: skip-slots: the jig tray has no slot 'C1'; did you mean 'A1'?",
+                "--first-slot: the jig tray has no slot 'A11'; did you mean 'A1'?\n"
+                        + "--skip-slots: the jig tray has no slot 'C1'; did you mean 'A1'?",
                 job.problems());
     }
 
     @Test
     void anUnknownOrderIsAnErrorThatNamesTheNearest() throws IOException {
         assertTrue(job.with(JobKey.FILL, "colums").prepare().isEmpty());
-        assertEquals("--fill: fill: unknown order 'colums'; did you mean 'columns'?", job.problems());
+        assertEquals("--fill: unknown order 'colums'; did you mean 'columns'?", job.problems());
     }
 
     @Test

@@ -104,6 +104,14 @@ class GridTest {
         assertFalse(warnings(trial("speed=500:2000:7")).contains("share one"));
     }
 
+    @Test
+    void aValueThatNoStepTakesIsToldWhereItWasAskedFor() throws IOException {
+        Outcome<RunSummary> refused = trial("power=50:150:2");
+        assertTrue(refused.result().isEmpty());
+        assertEquals(
+                "--vary: power_percent: 150 is out of range; write a number above 0, up to 100", warnings(refused));
+    }
+
     private static String warnings(Outcome<?> outcome) {
         return outcome.problems().stream().map(Problem::toString).collect(Collectors.joining("\n"));
     }

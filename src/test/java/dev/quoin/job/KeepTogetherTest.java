@@ -64,8 +64,6 @@ class KeepTogetherTest {
     @Test
     void aColumnThatIsNotThereIsAnError() throws IOException {
         assertTrue(job.with(JobKey.KEEP_TOGETHER, "Custmer").prepare().isEmpty());
-        assertEquals(
-                "--keep-together: keep-together: the order has no column 'Custmer'; did you mean 'Customer'?",
-                job.problems());
+        assertEquals("--keep-together: the order has no column 'Custmer'; did you mean 'Customer'?", job.problems());
     }
 }

@@ -85,25 +85,21 @@ class OwnValuesTest {
     @Test
     void serialNumbersMustHaveRoomInTheirWidth() throws IOException {
         job.with(JobKey.SERIAL_START, "998").with(JobKey.SERIAL_WIDTH, "3").prepare();
-        assertEquals(
-                "--serial-width: serial-width: 1004 has more than 3 digits; give a larger --serial-width",
-                job.problems());
+        assertEquals("--serial-width: 1004 has more than 3 digits; give a larger --serial-width", job.problems());
     }
 
     @Test
     void serialNumbersNeverFallBelowNought() throws IOException {
         job.with(JobKey.SERIAL_START, "3").with(JobKey.SERIAL_STEP, "-1").prepare();
-        assertEquals(
-                "--serial-start: serial-start: 7 pieces end with -3; start higher or use smaller steps",
-                job.problems());
+        assertEquals("--serial-start: 7 pieces end with -3; start higher or use smaller steps", job.problems());
     }
 
     @Test
     void aFormOfDatesMustNameAColumn() throws IOException {
         job.with(JobKey.DATE_FORMAT, "d/M/yyyy; Nam=d/M/yyyy").prepare();
         assertEquals(
-                "--date-format: date-format: 'd/M/yyyy' names no column; write COLUMN=FORM, such as Since=d/M/yyyy\n"
-                        + "--date-format: date-format: the order has no column 'Nam'; did you mean 'Name'?",
+                "--date-format: 'd/M/yyyy' names no column; write COLUMN=FORM, such as Since=d/M/yyyy\n"
+                        + "--date-format: the order has no column 'Nam'; did you mean 'Name'?",
                 job.problems());
     }
 

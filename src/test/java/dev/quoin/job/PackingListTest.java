@@ -74,7 +74,7 @@ class PackingListTest {
     @Test
     void aColumnThatIsNotThereIsAnError() throws IOException {
         assertTrue(job.with(JobKey.PACKING_BY, "Towne").prepare().isEmpty());
-        assertEquals("--packing-by: packing-by: the order has no column 'Towne'; did you mean 'Town'?", job.problems());
+        assertEquals("--packing-by: the order has no column 'Towne'; did you mean 'Town'?", job.problems());
     }
 
     /** {@code NAME: COUNT = ITEM on PLATE SLOT, ...} */

@@ -40,7 +40,7 @@ class SpoilageTest {
     void whatIsNoPercentageIsAnError() throws IOException {
         assertTrue(job.with(JobKey.SPOILAGE, "2,5").prepare().isEmpty());
         assertEquals(
-                "--spoilage: spoilage: '2,5' is no percentage of pieces that fail; give a number from 0 to 90, such as 2.5",
+                "--spoilage: '2,5' is no percentage of pieces that fail; give a number from 0 to 90, such as 2.5",
                 job.problems());
     }
 }

@@ -35,6 +35,14 @@ class ProblemsTest {
     }
 
     @Test
+    void anOptionThatIsThePlaceIsNamedOnce() {
+        Problem typed = Problem.warning(Place.of("--flip"), "flip: no back is given", "give one");
+        assertEquals("--flip: warning: no back is given; give one", typed.toString());
+        Problem inFile = Problem.warning(Place.of("job.properties", 3), "flip: no back is given", "");
+        assertEquals("job.properties:3: warning: flip: no back is given", inFile.toString());
+    }
+
+    @Test
     void problemsComeByFileThenLineAsNumbersThenColumn() {
         Problems problems = new Problems();
         problems.error(Place.of("order.csv", 10), "ten", "");
