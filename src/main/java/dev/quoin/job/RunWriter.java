@@ -10,6 +10,7 @@ import dev.quoin.store.RunFolder;
 import java.io.IOException;
 import java.io.Writer;
 import java.nio.file.Path;
+import java.util.List;
 
 /** Writes a planned run: plate after plate, then the tables and the run sheet, whose totals are known only at the end. */
 final class RunWriter {
