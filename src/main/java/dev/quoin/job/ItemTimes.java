@@ -5,50 +5,56 @@ import dev.quoin.plate.Seat;
 import dev.quoin.plate.WorkedPart;
 import dev.quoin.plate.WorkedPlate;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 
-/** Where each item of a run lies and what it takes, in each part in which it is marked; by item number. */
+/** Where each item of a run lies and what it takes, in each part in which it is marked; packed, since items are many. */
 final class ItemTimes {
-    private final ItemTime[] first;
-    /** Of items that are marked in more than one part, what follows the first. */
-    private final Map<Integer, List<ItemTime>> later = new HashMap<>();
+    private final List<TimedParts> plates = new ArrayList<>();
+    /** For each item the place of its plate in the list, counted from 1; 0 if it is on none. */
+    private final int[] plateOf;
 
     ItemTimes(int items) {
-        first = new ItemTime[items];
+        plateOf = new int[items];
     }
+
+    /**
+     * A plate's parts.
+     *
+     * @param seconds of each seat of each part
+     */
+    private record TimedParts(int plate, List<Part> parts, List<double[]> seconds) {}
 
     void take(WorkedPlate worked) {
-        for (WorkedPart part : worked.parts()) {
-            List<Seat> seats = part.part().seats();
-            for (int i = 0; i < seats.size(); i++) {
-                add(
-                        worked.plate().number(),
-                        part.part(),
-                        seats.get(i),
-                        part.time().itemSeconds().get(i));
-            }
-        }
-    }
-
-    private void add(int plate, Part part, Seat seat, double seconds) {
-        ItemTime time = new ItemTime(plate, part, seat, seconds);
-        if (first[seat.item() - 1] == null) {
-            first[seat.item() - 1] = time;
-        } else {
-            later.computeIfAbsent(seat.item(), made -> new ArrayList<>()).add(time);
+        List<Part> parts = worked.parts().stream().map(WorkedPart::part).toList();
+        List<double[]> seconds = worked.parts().stream()
+                .map(part -> part.time().itemSeconds().stream()
+                        .mapToDouble(Double::doubleValue)
+                        .toArray())
+                .toList();
+        plates.add(new TimedParts(worked.plate().number(), parts, seconds));
+        for (Part part : parts) {
+            part.seats().forEach(seat -> plateOf[seat.item() - 1] = plates.size());
         }
     }
 
     /** Each part in which an item is marked, in working order; none for one that is left out. */
     List<ItemTime> of(int item) {
-        if (first[item - 1] == null) {
-            return List.of();
+        List<ItemTime> found = new ArrayList<>();
+        if (plateOf[item - 1] > 0) {
+            TimedParts plate = plates.get(plateOf[item - 1] - 1);
+            for (int i = 0; i < plate.parts().size(); i++) {
+                List<Seat> seats = plate.parts().get(i).seats();
+                for (int j = 0; j < seats.size(); j++) {
+                    if (seats.get(j).item() == item) {
+                        found.add(new ItemTime(
+                                plate.plate(),
+                                plate.parts().get(i),
+                                seats.get(j),
+                                plate.seconds().get(i)[j]));
+                    }
+                }
+            }
         }
-        List<ItemTime> all = new ArrayList<>();
-        all.add(first[item - 1]);
-        all.addAll(later.getOrDefault(item, List.of()));
-        return all;
+        return found;
     }
 }

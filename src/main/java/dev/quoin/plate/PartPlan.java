@@ -56,7 +56,7 @@ public final class PartPlan {
                 int stand = side.first(order, slot);
                 byStation
                         .computeIfAbsent(order.indexOf(stand), made -> new ArrayList<>())
-                        .add(new Seat(seat.item(), side.placement(stand, slot)));
+                        .add(seat.at(side.placement(stand, slot)));
             }
             for (Map.Entry<Integer, List<Seat>> station : byStation.entrySet()) {
                 Stand stand = side.stands().get(order.get(station.getKey()));

@@ -5,4 +5,9 @@ package dev.quoin.plate;
  *
  * @param item the item's number
  */
-public record Seat(int item, Placement placement) {}
+public record Seat(int item, Placement placement) {
+    /** The same item where it lies otherwise; itself if it lies so already, since a large order has many. */
+    Seat at(Placement there) {
+        return there.equals(placement) ? this : new Seat(item, there);
+    }
+}
