@@ -2,9 +2,7 @@ package dev.quoin.store;
 
 import java.io.IOException;
 import java.io.OutputStream;
-import java.io.OutputStreamWriter;
 import java.io.Writer;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
@@ -102,7 +100,7 @@ public final class RunFolder implements AutoCloseable {
 
     /** A new text file of the run, UTF-8. */
     public Writer createText(String name) throws IOException {
-        return new OutputStreamWriter(create(name), StandardCharsets.UTF_8);
+        return new TextFile(create(name));
     }
 
     /** Text to be put aside; must be closed before the run is published. */

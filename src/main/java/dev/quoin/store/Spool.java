@@ -1,5 +1,6 @@
 package dev.quoin.store;
 
+import java.io.BufferedWriter;
 import java.io.IOException;
 import java.io.Reader;
 import java.io.Writer;
@@ -16,7 +17,7 @@ public final class Spool implements AutoCloseable {
 
     Spool(Path file) throws IOException {
         this.file = file;
-        this.writer = Files.newBufferedWriter(file);
+        this.writer = new BufferedWriter(new TextFile(Files.newOutputStream(file)));
     }
 
     /** Takes the text. */
