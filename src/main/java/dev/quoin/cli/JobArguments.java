@@ -6,9 +6,10 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import picocli.CommandLine;
-import picocli.CommandLine.Model.ArgGroupSpec;
+import picocli.CommandLine.Help;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.UsageMessageSpec;
 import picocli.CommandLine.ParseResult;
 
 /** The options of a job, one for each {@link JobKey}, added to the commands that take a job. */
@@ -20,25 +21,37 @@ final class JobArguments {
         return addTo(command, JobKey.values());
     }
 
-    /** Gives a command some of them. */
+    /** Gives a command some of them. The help sorts them by topic; the parser has no groups, which take long to set up. */
     static CommandLine addTo(CommandLine command, JobKey... keys) {
         CommandSpec spec = command.getCommandSpec();
         spec.usageMessage().abbreviateSynopsis(true);
+        List<OptionSpec> own = List.copyOf(spec.options());
+        Arrays.stream(keys).map(JobArguments::option).forEach(spec::addOption);
+        command.getHelpSectionMap()
+                .put(UsageMessageSpec.SECTION_KEY_OPTION_LIST, help -> byTopic(help, own, List.of(keys)));
+        return command;
+    }
+
+    private static String byTopic(Help help, List<OptionSpec> own, List<JobKey> keys) {
+        StringBuilder text = new StringBuilder(help.optionListExcludingGroups(own));
         for (JobTopic topic : JobTopic.values()) {
-            List<JobKey> own =
-                    Arrays.stream(keys).filter(key -> JobTopic.of(key) == topic).toList();
-            if (!own.isEmpty()) {
-                spec.addArgGroup(group(topic, own));
+            List<OptionSpec> options = keys.stream()
+                    .filter(key -> JobTopic.of(key) == topic)
+                    .map(key -> help.commandSpec().findOption(name(key)))
+                    .toList();
+            if (!options.isEmpty()) {
+                text.append(help.createHeading("%n" + topic.title() + ":%n"))
+                        .append(help.optionListExcludingGroups(options));
             }
         }
-        return command;
+        return text.toString();
     }
 
     /** What was given on the command line. */
     static Map<JobKey, String> given(ParseResult result) {
         Map<JobKey, String> given = new EnumMap<>(JobKey.class);
         for (JobKey key : JobKey.values()) {
-            OptionSpec option = result.matchedOption("--" + key.option());
+            OptionSpec option = result.matchedOption(name(key));
             if (option != null) {
                 Object value = option.getValue();
                 given.put(key, String.valueOf(value));
@@ -47,17 +60,14 @@ final class JobArguments {
         return given;
     }
 
-    private static ArgGroupSpec group(JobTopic topic, List<JobKey> keys) {
-        ArgGroupSpec.Builder group =
-                ArgGroupSpec.builder().validate(false).order(topic.ordinal()).heading("%n" + topic.title() + ":%n");
-        keys.forEach(key -> group.addArg(option(key)));
-        return group.build();
+    private static String name(JobKey key) {
+        return "--" + key.option();
     }
 
     /** A dollar sign would begin a variable of the help. */
     private static OptionSpec option(JobKey key) {
         OptionSpec.Builder option =
-                OptionSpec.builder("--" + key.option()).description(key.help().replace("$", "$$"));
+                OptionSpec.builder(name(key)).description(key.help().replace("$", "$$"));
         return key.kind() == JobKey.Kind.FLAG
                 ? option.type(Boolean.class).arity("0").build()
                 : option.type(String.class).paramLabel(key.label()).arity("1").build();

@@ -6,7 +6,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.IntPredicate;
 
 /**
  * Knows where a rule of the font may begin that looks at more than two glyphs, so that pairs do not tell how text is set
@@ -52,8 +51,11 @@ final class GlyphContexts {
     /** Marks and ligatures: rules can be told to pass over them, and then their neighbours become a pair. */
     private void takeSkipped(LayoutTable definitions) {
         if (definitions.number(4) != 0) {
-            LayoutTable classes = definitions.at(4);
-            add(only(glyph -> classes.classOf(glyph) >= LIGATURE_CLASS));
+            definitions.at(4).byClass(glyphs).forEach((kind, members) -> {
+                if (kind >= LIGATURE_CLASS) {
+                    beginnings.or(members);
+                }
+            });
         }
     }
 
@@ -120,38 +122,37 @@ final class GlyphContexts {
     /** Rules spelt out as glyphs (format 1) or as classes of glyphs (format 2), in sets by their first glyph. */
     private void takeSequences(LayoutTable rule, boolean chained) {
         boolean byClass = rule.number(0) == 2;
-        int[] firsts = rule.at(2).coverage().stream().filter(glyphs::get).toArray();
         int input = chained ? 6 : 4;
         SequenceMatch match = byClass
                 ? new SequenceMatch(classes(rule, 4), classes(rule, input), classes(rule, 8), chained)
                 : new SequenceMatch(glyphs, glyphs, glyphs, chained);
         int sets = byClass ? (chained ? 10 : 6) : 4;
-        int[] covered = rule.at(2).coverage().stream().toArray();
+        BitSet covered = rule.at(2).coverage();
+        int[] firsts = covered.stream().toArray();
+        covered.and(glyphs);
+        Map<Integer, BitSet> firstsByClass = byClass ? glyphsByClass(rule, input, covered) : Map.of();
         for (int i = 0; i < rule.number(sets); i++) {
             int at = sets + 2 + 2 * i;
             if (rule.number(at) == 0 || !match.anyOf(rule.at(at))) {
                 continue;
             }
-            if (!byClass) {
-                add(covered[i]);
-                continue;
-            }
-            for (int first : firsts) {
-                if (classOf(rule, input, first) == i) {
-                    add(first);
-                }
+            if (byClass) {
+                beginnings.or(firstsByClass.getOrDefault(i, new BitSet()));
+            } else {
+                add(firsts[i]);
             }
         }
     }
 
-    private static int classOf(LayoutTable rule, int offset, int glyph) {
-        return rule.number(offset) == 0 ? 0 : rule.at(offset).classOf(glyph);
+    /** These glyphs by the class definition whose offset stands there; without one, all are of class 0. */
+    private static Map<Integer, BitSet> glyphsByClass(LayoutTable rule, int offset, BitSet glyphs) {
+        return rule.number(offset) == 0 ? Map.of(0, glyphs) : rule.at(offset).byClass(glyphs);
     }
 
-    /** The classes that occur among the glyphs, by the definition whose offset stands there. */
+    /** The classes that occur among the glyphs. */
     private BitSet classes(LayoutTable rule, int offset) {
         BitSet classes = new BitSet();
-        glyphs.stream().map(glyph -> classOf(rule, offset, glyph)).forEach(classes::set);
+        glyphsByClass(rule, offset, glyphs).keySet().forEach(classes::set);
         return classes;
     }
 
@@ -178,12 +179,6 @@ final class GlyphContexts {
             }
         }
         return true;
-    }
-
-    private BitSet only(IntPredicate wanted) {
-        BitSet chosen = new BitSet();
-        glyphs.stream().filter(wanted).forEach(chosen::set);
-        return chosen;
     }
 
     private void add(BitSet more) {

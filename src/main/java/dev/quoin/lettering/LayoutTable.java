@@ -2,6 +2,8 @@ package dev.quoin.lettering;
 
 import java.nio.ByteBuffer;
 import java.util.BitSet;
+import java.util.HashMap;
+import java.util.Map;
 
 /** A table inside a font's layout tables, which point at each other by offsets (ISO/IEC 14496-22, clause 6.2). */
 record LayoutTable(ByteBuffer bytes, int start) {
@@ -34,17 +36,26 @@ record LayoutTable(ByteBuffer bytes, int start) {
         return glyphs;
     }
 
-    /** The class into which this class definition puts a glyph; 0 for those that it does not name. */
-    int classOf(int glyph) {
-        if (number(0) == 1) {
-            int place = glyph - number(2);
-            return place >= 0 && place < number(4) ? number(6 + 2 * place) : 0;
-        }
-        for (int i = 0; i < number(2); i++) {
-            if (glyph >= number(4 + 6 * i) && glyph <= number(6 + 6 * i)) {
-                return number(8 + 6 * i);
+    /** The glyphs among these by the class into which this class definition puts them: 0 for those that it does not name. */
+    Map<Integer, BitSet> byClass(BitSet glyphs) {
+        Map<Integer, BitSet> classes = new HashMap<>();
+        BitSet unnamed = (BitSet) glyphs.clone();
+        boolean list = number(0) == 1;
+        int entries = number(list ? 4 : 2);
+        for (int i = 0; i < entries; i++) {
+            int first = list ? number(2) + i : number(4 + 6 * i);
+            int last = list ? first : number(6 + 6 * i);
+            int named = list ? number(6 + 2 * i) : number(8 + 6 * i);
+            for (int glyph = unnamed.nextSetBit(first);
+                    glyph >= 0 && glyph <= last;
+                    glyph = unnamed.nextSetBit(glyph + 1)) {
+                classes.computeIfAbsent(named, made -> new BitSet()).set(glyph);
+                unnamed.clear(glyph);
             }
         }
-        return 0;
+        if (!unnamed.isEmpty()) {
+            classes.computeIfAbsent(0, made -> new BitSet()).or(unnamed);
+        }
+        return classes;
     }
 }
