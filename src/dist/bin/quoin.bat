@@ -20,8 +20,10 @@ if not "%made_for%"=="%java% %lib%" (
     >"%lib%\classes.jsa.for" echo %java% %lib%
     rmdir /s /q "%lib%\first-run" 2>nul
 )
-"%java%" -XX:SharedArchiveFile="%lib%\classes.jsa" -Xshare:auto -Xlog:disable -XX:-UsePerfData ^
-    -XX:TieredStopAtLevel=1 -XX:CICompilerCount=1 -XX:C1MaxInlineLevel=4 -XX:C1MaxInlineSize=20 -XX:+UseSerialGC -Xms24m ^
+"%java%" -XX:+IgnoreUnrecognizedVMOptions -XX:SharedArchiveFile="%lib%\classes.jsa" -Xshare:auto -Xlog:disable -XX:-UsePerfData ^
+    -XX:TieredStopAtLevel=1 -XX:CICompilerCount=1 -XX:C1MaxInlineLevel=4 -XX:C1MaxInlineSize=20 ^
+    -XX:Tier3InvocationThreshold=150 -XX:Tier3MinInvocationThreshold=50 -XX:Tier3CompileThreshold=1000 ^
+    -XX:Tier3BackEdgeThreshold=10000 -XX:+UseSerialGC -Xms24m ^
     -Djava.awt.headless=true -Dsun.font.layout.ffm=false -Dorg.freemarker.loggerLibrary=none ^
     %QUOIN_JAVA_OPTS% -jar "%lib%\quoin.jar" %*
 exit /b %ERRORLEVEL%

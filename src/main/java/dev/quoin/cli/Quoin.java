@@ -3,9 +3,8 @@ package dev.quoin.cli;
 import dev.quoin.lettering.TextEngine;
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.util.Collection;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
 import picocli.CommandLine;
@@ -15,6 +14,7 @@ import picocli.CommandLine.Help.Ansi;
 /** The program: its commands, and how they end. Streams and folder are handed in, so that tests can run it. */
 public final class Quoin {
     private static final String HELP = "help";
+    private static final String VERSION = "quoin 1.0";
 
     private final PrintWriter out;
     private final PrintWriter err;
@@ -39,7 +39,11 @@ public final class Quoin {
     /** Runs one command and returns the exit status. */
     public int run(String... args) {
         try {
-            return commandLine(args).execute(args);
+            Map<String, Supplier<CommandLine>> commands = commands();
+            boolean named = args.length > 0 && !args[0].equals(HELP) && commands.containsKey(args[0]);
+            return named
+                    ? alone(args[0], commands.get(args[0])).execute(Arrays.copyOfRange(args, 1, args.length))
+                    : commandLine().execute(args);
         } catch (LinkageError | InternalError e) {
             err.println(TextEngine.missing(e).orElseThrow(() -> e));
             return ExitStatus.ACCESS.code();
@@ -48,13 +52,17 @@ public final class Quoin {
 
     /** The program with all its commands. */
     CommandLine commandLine() {
-        return root(commands().values());
+        CommandLine root = new CommandLine(new Root());
+        commands().values().forEach(command -> root.addSubcommand(command.get()));
+        return withStreams(root);
     }
 
-    /** With the one command that the arguments name, since each takes a while to set up; with all, if they name none. */
-    private CommandLine commandLine(String... args) {
-        boolean one = args.length > 0 && !args[0].equals(HELP) && commands().containsKey(args[0]);
-        return one ? root(List.of(commands().get(args[0]))) : commandLine();
+    /** One command without the others, since each takes a while to set up. */
+    private CommandLine alone(String name, Supplier<CommandLine> command) {
+        CommandLine alone = command.get();
+        alone.setCommandName("quoin " + name);
+        alone.getCommandSpec().version(VERSION);
+        return withStreams(alone);
     }
 
     private Map<String, Supplier<CommandLine>> commands() {
@@ -76,23 +84,22 @@ public final class Quoin {
         return commands;
     }
 
-    private CommandLine root(Collection<Supplier<CommandLine>> commands) {
-        CommandLine root = new CommandLine(new Root());
-        commands.forEach(command -> root.addSubcommand(command.get()));
-        root.setOut(out);
-        root.setErr(err);
-        root.setColorScheme(CommandLine.Help.defaultColorScheme(terminal ? Ansi.AUTO : Ansi.OFF));
-        root.setUsageHelpAutoWidth(terminal);
-        root.setExecutionExceptionHandler(new FailureMessages(new Console(out, err, terminal)));
-        root.setParameterExceptionHandler(new UsageMessages(new Console(out, err, terminal)));
-        return root;
+    private CommandLine withStreams(CommandLine command) {
+        Console console = new Console(out, err, terminal);
+        command.setOut(out);
+        command.setErr(err);
+        command.setColorScheme(CommandLine.Help.defaultColorScheme(terminal ? Ansi.AUTO : Ansi.OFF));
+        command.setUsageHelpAutoWidth(terminal);
+        command.setExecutionExceptionHandler(new FailureMessages(console));
+        command.setParameterExceptionHandler(new UsageMessages(console));
+        return command;
     }
 
     /** The program without a command: it says what there is. */
     @Command(
             name = "quoin",
             mixinStandardHelpOptions = true,
-            version = "quoin 1.0",
+            version = VERSION,
             synopsisSubcommandLabel = "COMMAND",
             description = {
                 "Prepares batch jobs for a galvo laser: merges an order (CSV) into SVG templates, lays the pieces "

@@ -8,9 +8,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 
 /** {@code recipes.csv}: a row for each step. */
 final class RecipeTable {
+    private static final Predicate<String> WORD =
+            java.util.regex.Pattern.compile("[\\p{L}_][\\p{L}\\p{N}_-]*").asMatchPredicate();
+    private static final Predicate<String> NUMBERED =
+            java.util.regex.Pattern.compile(".*-[0-9]+").asMatchPredicate();
+
     static final List<String> REQUIRED = List.of(
             "recipe",
             "step",
@@ -122,10 +128,10 @@ final class RecipeTable {
             String process = row.name("process");
             if (process.equals("guide")) {
                 row.error("process", "'guide' is never marked", "choose another word");
-            } else if (!process.isEmpty() && !process.matches("[\\p{L}_][\\p{L}\\p{N}_-]*")) {
+            } else if (!process.isEmpty() && !WORD.test(process)) {
                 row.error(
                         "process", "'" + process + "' is no word", "use letters, digits, '-' and '_', a letter first");
-            } else if (process.matches(".*-[0-9]+")) {
+            } else if (NUMBERED.test(process)) {
                 row.error("process", "'" + process + "' ends like a numbered id", "leave the number out");
             }
             return process;

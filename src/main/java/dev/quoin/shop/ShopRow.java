@@ -11,9 +11,12 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** A row of a settings table; reads its cells by column name, reports what is wrong with them, and gives a stand-in. */
 final class ShopRow {
+    private static final Pattern NUMBER = Pattern.compile("[+-]?([0-9]{1,15}([.][0-9]{0,15})?|[.][0-9]{1,15})");
+
     private final Table table;
     private final TableRow row;
     private final Map<String, Integer> columns;
@@ -124,7 +127,7 @@ final class ShopRow {
     }
 
     private double parse(String column, String text, Range range) {
-        if (!text.matches("[+-]?([0-9]{1,15}([.][0-9]{0,15})?|[.][0-9]{1,15})")) {
+        if (!NUMBER.matcher(text).matches()) {
             String remedy = text.matches("[+-]?[0-9]+,[0-9]+")
                     ? "write a point: " + text.replace(',', '.')
                     : "write " + range.describe();

@@ -173,7 +173,7 @@ final class TableParser {
     }
 
     private char findSeparator() {
-        try (Reader reader = encoding.reader(content)) {
+        try (Reader reader = new BufferedReader(encoding.reader(content))) {
             return Separator.find(reader);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
