@@ -32,7 +32,7 @@ public class DecimalsBenchmark {
     public int put() {
         int at = 0;
         for (double value : values) {
-            at = Decimals.put(bytes, at, value, Decimals.COORDINATE);
+            at = Decimals.coordinate(bytes, at, value);
         }
         return at;
     }

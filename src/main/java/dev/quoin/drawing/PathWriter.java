@@ -33,6 +33,12 @@ final class PathWriter implements PathVisitor {
     }
 
     @Override
+    public void segment(double x1, double y1, double x2, double y2) {
+        command = 'L';
+        bytes.segment(move.x(x1, y1), move.y(x1, y1), move.x(x2, y2), move.y(x2, y2));
+    }
+
+    @Override
     public void lineTo(double x, double y) {
         point(begun('L'), x, y);
     }

@@ -38,7 +38,7 @@ final class SvgBytes {
     /** A coordinate, at most 3 decimals. */
     SvgBytes number(double value) {
         reserve(Decimals.MOST_BYTES);
-        size = Decimals.put(bytes, size, value, Decimals.COORDINATE);
+        size = Decimals.coordinate(bytes, size, value);
         return this;
     }
 
@@ -46,9 +46,25 @@ final class SvgBytes {
     SvgBytes point(char before, double x, double y) {
         reserve(2 + 2 * Decimals.MOST_BYTES);
         bytes[size] = (byte) before;
-        int end = Decimals.put(bytes, size + 1, x, Decimals.COORDINATE);
+        int end = Decimals.coordinate(bytes, size + 1, x);
         bytes[end] = ' ';
-        size = Decimals.put(bytes, end + 1, y, Decimals.COORDINATE);
+        size = Decimals.coordinate(bytes, end + 1, y);
+        return this;
+    }
+
+    /** A move and a line. */
+    SvgBytes segment(double x1, double y1, double x2, double y2) {
+        reserve(4 + 4 * Decimals.MOST_BYTES);
+        byte[] to = bytes;
+        int end = size;
+        to[end] = 'M';
+        end = Decimals.coordinate(to, end + 1, x1);
+        to[end] = ' ';
+        end = Decimals.coordinate(to, end + 1, y1);
+        to[end] = 'L';
+        end = Decimals.coordinate(to, end + 1, x2);
+        to[end] = ' ';
+        size = Decimals.coordinate(to, end + 1, y2);
         return this;
     }
 

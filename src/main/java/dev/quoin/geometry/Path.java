@@ -63,13 +63,37 @@ public final class Path {
                 .build();
     }
 
+    /**
+     * Open pieces of straight lines, each of two points or more.
+     *
+     * @param xy all points in order, x and y in turn; not copied, so it must never change
+     * @param ends of each piece, the number after that of its last point
+     */
+    public static Path ofLines(double[] xy, int[] ends) {
+        byte[] verbs = new byte[xy.length / 2];
+        Arrays.fill(verbs, LINE);
+        int start = 0;
+        for (int end : ends) {
+            verbs[start] = MOVE;
+            start = end;
+        }
+        return new Path(verbs, xy);
+    }
+
     public boolean isEmpty() {
         return verbs.length == 0;
     }
 
     public void forEach(PathVisitor visitor) {
         int i = 0;
-        for (byte verb : verbs) {
+        for (int v = 0; v < verbs.length; v++) {
+            byte verb = verbs[v];
+            if (verb == MOVE && isSegment(v)) {
+                visitor.segment(xy[i], xy[i + 1], xy[i + 2], xy[i + 3]);
+                i += 4;
+                v++;
+                continue;
+            }
             switch (verb) {
                 case MOVE -> visitor.moveTo(xy[i], xy[i + 1]);
                 case LINE -> visitor.lineTo(xy[i], xy[i + 1]);
@@ -79,6 +103,13 @@ public final class Path {
             }
             i += COORDINATES[verb];
         }
+    }
+
+    /** Whether the piece that begins there is one line. */
+    private boolean isSegment(int verb) {
+        return verb + 1 < verbs.length
+                && verbs[verb + 1] == LINE
+                && (verb + 2 == verbs.length || verbs[verb + 2] == MOVE);
     }
 
     public Path transform(Affine move) {

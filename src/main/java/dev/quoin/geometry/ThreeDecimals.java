@@ -1,25 +1,33 @@
 package dev.quoin.geometry;
 
+import java.lang.invoke.MethodHandles;
+import java.lang.invoke.VarHandle;
+import java.nio.ByteOrder;
+
 /**
  * Numbers of three decimals from tables of digits: a plate with its hatch lines is little else. What it writes is what
- * {@link Decimals} says. Plain stores, since the quick compiler makes nothing of wider ones.
+ * {@link Decimals} says.
  */
 final class ThreeDecimals {
     /** Numbers below this in size can be written. */
     static final double LIMIT = 999.9;
 
     private static final int THOUSAND = 1000;
-    /** The digits of 0 to 999, the first in the lowest byte; the highest byte holds their number. */
-    private static final int[] WHOLES = new int[THOUSAND];
-    /** The digits after the point, without trailing zeros, likewise. */
-    private static final int[] FRACTIONS = new int[THOUSAND];
+    private static final VarHandle FOUR_BYTES =
+            MethodHandles.byteArrayViewVarHandle(int[].class, ByteOrder.LITTLE_ENDIAN);
+
+    /** The digits of 0 to 999, the first in the lowest byte; above the lower four bytes, their number. */
+    private static final long[] WHOLES = new long[THOUSAND];
+    /** A point and the digits after it, without trailing zeros, likewise; nothing at all for 0. */
+    private static final long[] FRACTIONS = new long[THOUSAND];
 
     static {
         for (int i = 0; i < THOUSAND; i++) {
-            int digits = '0' + i / 100 | '0' + i / 10 % 10 << 8 | '0' + i % 10 << 16;
-            int zeros = i >= 100 ? 0 : i >= 10 ? 1 : 2;
-            WHOLES[i] = digits >>> 8 * zeros | 3 - zeros << 24;
-            FRACTIONS[i] = digits | (i % 100 == 0 ? 1 : i % 10 == 0 ? 2 : 3) << 24;
+            long digits = '0' + i / 100 | '0' + i / 10 % 10 << 8 | '0' + i % 10 << 16;
+            int leading = i >= 100 ? 0 : i >= 10 ? 1 : 2;
+            int after = i == 0 ? 0 : i % 100 == 0 ? 2 : i % 10 == 0 ? 3 : 4;
+            WHOLES[i] = digits >>> 8 * leading | 3L - leading << 32;
+            FRACTIONS[i] = digits << 8 | '.' | (long) after << 32;
         }
     }
 
@@ -33,19 +41,12 @@ final class ThreeDecimals {
             bytes[end++] = '-';
         }
         int whole = scaled / THOUSAND;
-        end = putDigits(bytes, end, WHOLES[whole]);
-        int fraction = scaled - whole * THOUSAND;
-        if (fraction == 0) {
-            return end;
-        }
-        bytes[end] = '.';
-        return putDigits(bytes, end + 1, FRACTIONS[fraction]);
+        end = put(bytes, end, WHOLES[whole]);
+        return put(bytes, end, FRACTIONS[scaled - whole * THOUSAND]);
     }
 
-    private static int putDigits(byte[] bytes, int at, int digits) {
-        bytes[at] = (byte) digits;
-        bytes[at + 1] = (byte) (digits >> 8);
-        bytes[at + 2] = (byte) (digits >> 16);
-        return at + (digits >>> 24);
+    private static int put(byte[] bytes, int at, long entry) {
+        FOUR_BYTES.set(bytes, at, (int) entry);
+        return at + (int) (entry >>> 32);
     }
 }

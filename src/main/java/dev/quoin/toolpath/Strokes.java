@@ -103,6 +103,9 @@ public final class Strokes {
 
     /** The strokes as pieces of a path, in the same order and directions. */
     public Path toPath() {
+        if (areOpenLines()) {
+            return Path.ofLines(xy, ends);
+        }
         Path.Builder path = Path.builder(xy.length / 2, xy.length / 2);
         for (int i = 0; i < ends.length; i++) {
             int first = start(i);
@@ -116,6 +119,15 @@ public final class Strokes {
             }
         }
         return path.build();
+    }
+
+    private boolean areOpenLines() {
+        for (int i = 0; i < ends.length; i++) {
+            if (end(i) - start(i) < 2 || isClosed(i)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** The distance from the end of a stroke to the start of the next, mm. */
@@ -162,7 +174,7 @@ public final class Strokes {
 
         /** Makes room for so many more straight strokes. */
         Builder reserve(int lines) {
-            if (coordinates == 0) {
+            if (coordinates == 0 && 4 * lines > xy.length) {
                 xy = new double[4 * lines];
                 ends = new int[lines];
             }
@@ -182,6 +194,20 @@ public final class Strokes {
             }
             xy[coordinates++] = x;
             xy[coordinates++] = y;
+            return this;
+        }
+
+        /** Adds a stroke of one straight line. */
+        Builder line(double x1, double y1, double x2, double y2) {
+            reserve(1);
+            double[] to = xy;
+            int at = coordinates;
+            to[at] = x1;
+            to[at + 1] = y1;
+            to[at + 2] = x2;
+            to[at + 3] = y2;
+            coordinates = at + 4;
+            ends[count++] = coordinates / 2;
             return this;
         }
 
