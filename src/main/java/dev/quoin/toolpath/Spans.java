@@ -41,7 +41,8 @@ record Spans(Grid grid, int first, int[] starts, double[] u) {
     void stroke(int line, int at, boolean along, Strokes.Builder strokes) {
         double from = along ? u[at] : u[at + 1];
         double to = along ? u[at + 1] : u[at];
-        strokes.line(grid.x(from, line), grid.y(from, line), grid.x(to, line), grid.y(to, line));
+        strokes.point(grid.x(from, line), grid.y(from, line));
+        strokes.point(grid.x(to, line), grid.y(to, line)).end();
     }
 
     private static void addEdges(Polyline chain, Grid grid, Crossings crossings) {

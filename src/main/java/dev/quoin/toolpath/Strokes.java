@@ -174,7 +174,7 @@ public final class Strokes {
 
         /** Makes room for so many more straight strokes. */
         Builder reserve(int lines) {
-            if (coordinates == 0 && 4 * lines > xy.length) {
+            if (coordinates == 0) {
                 xy = new double[4 * lines];
                 ends = new int[lines];
             }
@@ -194,20 +194,6 @@ public final class Strokes {
             }
             xy[coordinates++] = x;
             xy[coordinates++] = y;
-            return this;
-        }
-
-        /** Adds a stroke of one straight line. */
-        Builder line(double x1, double y1, double x2, double y2) {
-            reserve(1);
-            double[] to = xy;
-            int at = coordinates;
-            to[at] = x1;
-            to[at + 1] = y1;
-            to[at + 2] = x2;
-            to[at + 3] = y2;
-            coordinates = at + 4;
-            ends[count++] = coordinates / 2;
             return this;
         }
 
