@@ -107,11 +107,13 @@ public class MergeBenchmark {
         String svg = TEMPLATE.replace("${name}", cells.get(0)).replace("${role}", cells.get(1));
         UserAgentAdapter agent = new UserAgentAdapter();
         BridgeContext context = new BridgeContext(agent);
-        return new GVTBuilder()
+        Shape outline = new GVTBuilder()
                 .build(
                         context,
                         new SAXSVGDocumentFactory(null).createDocument("file:///tag.svg", new StringReader(svg)))
                 .getOutline();
+        context.dispose();
+        return outline;
     }
 
     private Item nextItem() {
