@@ -80,6 +80,15 @@ final class WholeProgram {
                         Bare.class.getName()));
     }
 
+    /** On one thread and on two. */
+    private void threads(int times, Path job) throws IOException {
+        Child one = prepare(times, SMALL_HEAP, job, "--threads", "1");
+        Child two = prepare(times, SMALL_HEAP, job, "--threads", "2");
+        System.out.printf(
+                "on one thread, on two               %8.3f s, %.3f s: %.2f times as fast%n",
+                one.seconds(), two.seconds(), one.seconds() / two.seconds());
+    }
+
     /** Against a copy of what was written, and on one thread and two; the time of an item. */
     private double tenThousand() throws IOException {
         Path job = job(10_000);
@@ -92,11 +101,7 @@ final class WholeProgram {
         System.out.printf(
                 "                                              %5.1f times a copy, less the start of Java%n",
                 (all.seconds() - start) / copy.seconds());
-        Child one = prepare(LONG_RUNS, SMALL_HEAP, job, "--threads", "1");
-        Child two = prepare(LONG_RUNS, SMALL_HEAP, job, "--threads", "2");
-        System.out.printf(
-                "on one thread, on two               %8.3f s, %.3f s: %.2f times as fast%n",
-                one.seconds(), two.seconds(), one.seconds() / two.seconds());
+        threads(LONG_RUNS, job);
         return all.seconds() / 10_000;
     }
 
@@ -105,6 +110,9 @@ final class WholeProgram {
         System.out.printf(
                 "prepare of %,9d items           %8.3f s  an item takes %.2f times as long as of 10,000  peak %d MB%n",
                 items, prepare.seconds(), prepare.seconds() / items / ofTenThousand, prepare.peakMb());
+        if (items == 100_000) {
+            threads(1, job(items));
+        }
         delete(run(job(items)));
     }
 
