@@ -4,6 +4,7 @@ import dev.quoin.problem.Place;
 import dev.quoin.problem.Problems;
 import dev.quoin.problem.Suggestion;
 import dev.quoin.shop.Recipe;
+import dev.quoin.shop.RecipeRows;
 import dev.quoin.shop.Shop;
 import dev.quoin.shop.ShopFiles;
 import dev.quoin.shop.ShopReader;

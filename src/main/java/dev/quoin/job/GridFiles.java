@@ -5,7 +5,7 @@ import dev.quoin.geometry.Decimals;
 import dev.quoin.geometry.Point;
 import dev.quoin.shop.Jig;
 import dev.quoin.shop.Machine;
-import dev.quoin.shop.Recipe;
+import dev.quoin.shop.RecipeRows;
 import dev.quoin.shop.ShopFiles;
 import dev.quoin.shop.Slot;
 import dev.quoin.table.TableWriter;
@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /**
  * A trial as the files of a job: an order with a row for each label and each swatch, a template that draws either, a jig
@@ -142,10 +143,10 @@ record GridFiles(Swatches swatches, double side, Jig jig, Slot slot, Point jigCe
     }
 
     private String recipes() throws IOException {
-        Recipe trial = swatches.trial(lens);
-        List<List<String>> rows = new ArrayList<>();
-        RecipeRows.of(trial).forEach(row -> rows.add(List.copyOf(row.values())));
-        RecipeRows.of(swatches.recipe()).forEach(row -> rows.add(List.copyOf(row.values())));
+        List<List<String>> rows = Stream.of(swatches.trial(lens), swatches.recipe())
+                .flatMap(recipe -> RecipeRows.of(recipe).stream())
+                .map(row -> RecipeRows.COLUMNS.stream().map(row::get).toList())
+                .toList();
         return table(RecipeRows.COLUMNS, rows);
     }
 

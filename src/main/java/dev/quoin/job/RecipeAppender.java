@@ -1,6 +1,7 @@
 package dev.quoin.job;
 
 import dev.quoin.shop.Recipe;
+import dev.quoin.shop.RecipeRows;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.Comparator;

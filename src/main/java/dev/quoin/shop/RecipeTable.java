@@ -32,7 +32,7 @@ final class RecipeTable {
             "pattern",
             "passes",
             "lens");
-    static final List<String> OPTIONAL = List.of("note", "inset_mm", "edge", "material");
+    static final List<String> OPTIONAL = List.of("material", "inset_mm", "edge", "note");
 
     private static final int MOST_PASSES = 100_000;
 

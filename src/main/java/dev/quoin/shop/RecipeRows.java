@@ -1,41 +1,23 @@
-package dev.quoin.job;
+package dev.quoin.shop;
 
 import dev.quoin.geometry.Decimals;
-import dev.quoin.shop.Method;
-import dev.quoin.shop.Recipe;
-import dev.quoin.shop.Step;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Stream;
 
-/** Recipes as rows of {@code recipes.csv}, cell by column. */
-final class RecipeRows {
+/** Recipes as rows of {@code recipes.csv}, cell by column: what {@link ShopReader} reads back. */
+public final class RecipeRows {
     /** All columns, the optional ones too. */
-    static final List<String> COLUMNS = List.of(
-            "recipe",
-            "step",
-            "process",
-            "method",
-            "power_percent",
-            "speed_mm_s",
-            "frequency_khz",
-            "pulse_ns",
-            "spacing_mm",
-            "angle_deg",
-            "turn_deg",
-            "pattern",
-            "passes",
-            "lens",
-            "material",
-            "inset_mm",
-            "edge",
-            "note");
+    public static final List<String> COLUMNS = Stream.concat(
+                    RecipeTable.REQUIRED.stream(), RecipeTable.OPTIONAL.stream())
+            .toList();
 
     private RecipeRows() {}
 
     /** A row for each step. */
-    static List<Map<String, String>> of(Recipe recipe) {
+    public static List<Map<String, String>> of(Recipe recipe) {
         return recipe.steps().stream().map(step -> row(recipe, step)).toList();
     }
 
@@ -64,7 +46,7 @@ final class RecipeRows {
     }
 
     /** Whether two recipes mark alike, whatever is noted of them. */
-    static boolean sameSettings(Recipe a, Recipe b) {
+    public static boolean sameSettings(Recipe a, Recipe b) {
         return settings(a).equals(settings(b));
     }
 
