@@ -10,10 +10,9 @@ import dev.quoin.shop.Blank;
 import dev.quoin.table.TableWriter;
 import dev.quoin.toolpath.Tally;
 import java.io.IOException;
-import java.util.ArrayList;
 import java.util.List;
 
-/** {@code plates.csv}: a line for each file of each part of each plate. */
+/** {@code plates.csv}: a line for each file of each part of each plate; held as text, since plates may be many. */
 final class PlatesCsv {
     private static final List<String> HEADER = List.of(
             "plate",
@@ -31,26 +30,27 @@ final class PlatesCsv {
             "handling_s",
             "total_s");
 
-    private final List<List<String>> rows = new ArrayList<>();
+    private final StringBuilder text = new StringBuilder();
+    private final TableWriter table = new TableWriter(text);
+
+    PlatesCsv() throws IOException {
+        table.row(HEADER);
+    }
 
     /** Takes a part with one file, or one for each step; handling counts with the first. */
-    void take(Plate plate, Part part, List<String> files, PlateTime time) {
+    void take(Plate plate, Part part, List<String> files, PlateTime time) throws IOException {
         if (files.size() == 1) {
-            rows.add(row(plate, part, files.get(0), time.tally(), time.handling()));
+            table.row(row(plate, part, files.get(0), time.tally(), time.handling()));
             return;
         }
         for (int i = 0; i < files.size(); i++) {
             StepTime step = time.steps().get(i);
-            rows.add(row(plate, part, files.get(i), step.tally(), i == 0 ? time.handling() : 0));
+            table.row(row(plate, part, files.get(i), step.tally(), i == 0 ? time.handling() : 0));
         }
     }
 
     void write(Appendable out) throws IOException {
-        TableWriter table = new TableWriter(out);
-        table.row(HEADER);
-        for (List<String> row : rows) {
-            table.row(row);
-        }
+        out.append(text);
     }
 
     /** A cell of a row that was read back. */

@@ -63,7 +63,7 @@ final class RunWriter {
                 job.settings().name(), Path.of(""), written, plan.leftOut().size());
     }
 
-    private void take(WrittenPlate written, PlatesCsv plates, MissedMarks missed) {
+    private void take(WrittenPlate written, PlatesCsv plates, MissedMarks missed) throws IOException {
         WorkedPlate worked = written.worked();
         Plate plate = worked.plate();
         progress.report(
