@@ -1,6 +1,5 @@
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.OutputStream;
 import java.net.URL;
 import java.net.URLClassLoader;
 import java.nio.file.Files;
@@ -56,7 +55,7 @@ final class RenewClasses {
         }
     }
 
-    private static void store(ZipEntry old, byte[] bytes, OutputStream out) throws IOException {
+    private static void store(ZipEntry old, byte[] bytes, ZipOutputStream out) throws IOException {
         ZipEntry entry = new ZipEntry(old.getName());
         entry.setLastModifiedTime(FileTime.from(old.getLastModifiedTime().toInstant()));
         entry.setMethod(ZipEntry.STORED);
@@ -64,7 +63,7 @@ final class RenewClasses {
         CRC32 sum = new CRC32();
         sum.update(bytes);
         entry.setCrc(sum.getValue());
-        ((ZipOutputStream) out).putNextEntry(entry);
+        out.putNextEntry(entry);
         out.write(bytes);
     }
 
