@@ -77,22 +77,32 @@ public final class Done {
     public Outcome<Recorded> run() throws IOException {
         Run run = Run.open(folder);
         RunBook book = RunBook.of(run);
-        RunLog log = new RunLog(run.folder());
-        log.addAfter(() -> events(run, book, log.read()));
+        Map<Integer, String> slots = loading.reprint() ? slotsOfReprint(run) : slotsOfPlate(book);
+        if (!problems.hasErrors()) {
+            failed.stream().filter(item -> !slots.containsKey(item)).forEach(item -> tellNotThere(item, book));
+        }
+        // The record is opened, and so made, only once nothing is refused: what is leaves nothing behind.
         if (problems.hasErrors()) {
             return new Outcome<>(Optional.empty(), problems.sorted());
         }
+        RunLog log = new RunLog(run.folder());
+        log.addAfter(() -> events(book, slots, log.read()));
         int done = RunProgress.of(book, log.read()).plates().size();
         Recorded recorded =
                 new Recorded(loading, took, failed, done, book.plates().size());
         return new Outcome<>(Optional.of(recorded), problems.sorted());
     }
 
-    private List<RunEvent> events(Run run, RunBook book, LogBook log) throws IOException {
-        Map<Integer, String> slots = loading.reprint() ? slotsOfReprint(run) : slotsOfPlate(book);
-        if (problems.hasErrors()) {
-            return List.of();
-        }
+    private void tellNotThere(int item, RunBook book) {
+        problems.error(
+                Place.of("--failed"),
+                "item " + item + " is not on " + loading,
+                book.items().containsKey(item)
+                        ? "it is on plate " + book.items().get(item).plate()
+                        : "the run has no such item");
+    }
+
+    private List<RunEvent> events(RunBook book, Map<Integer, String> slots, LogBook log) {
         List<RunEvent> events = new ArrayList<>();
         Optional<RunEvent> before = log.events().stream()
                 .filter(event -> event.kind() == RunEvent.Kind.DONE
@@ -105,19 +115,10 @@ public final class Done {
             events.add(event(RunEvent.Kind.DONE, loading.reprint() ? 0 : loading.number(), 0, "", took));
         }
         for (int item : failed) {
-            if (slots.containsKey(item)) {
-                int plate = book.items().get(item).plate();
-                events.add(event(RunEvent.Kind.FAILED, plate, item, slots.get(item), OptionalDouble.empty()));
-            } else {
-                problems.error(
-                        Place.of("--failed"),
-                        "item " + item + " is not on " + loading,
-                        book.items().containsKey(item)
-                                ? "it is on plate " + book.items().get(item).plate()
-                                : "the run has no such item");
-            }
+            int plate = book.items().get(item).plate();
+            events.add(event(RunEvent.Kind.FAILED, plate, item, slots.get(item), OptionalDouble.empty()));
         }
-        return problems.hasErrors() ? List.of() : events;
+        return events;
     }
 
     private Map<Integer, String> slotsOfPlate(RunBook book) {

@@ -2,6 +2,7 @@ package dev.quoin.job;
 
 import dev.quoin.problem.Place;
 import dev.quoin.problem.Problems;
+import dev.quoin.store.LogBook;
 import dev.quoin.store.ReprintFolder;
 import dev.quoin.store.Run;
 import dev.quoin.store.RunEvent;
@@ -70,23 +71,35 @@ public final class Reprint {
     public Outcome<List<Written>> run() throws IOException {
         Problems problems = new Problems();
         List<Written> written = new ArrayList<>();
+        Kinds.plates(request.plateFormats(), PLATE_FORMAT, problems);
+        Kinds.papers(request.sheets(), SHEET, problems);
         Run run = Run.open(folder);
         RunLog log = new RunLog(run.folder());
-        log.addAfter(() -> write(run, log, problems, written));
+        LogBook seen = log.read();
+        List<ReprintedPlate> plates = plates(run, seen, problems);
+        // The record is opened, and so made, only once nothing is refused: what is leaves nothing behind.
+        if (!problems.hasErrors()) {
+            log.addAfter(() -> {
+                LogBook now = log.read();
+                return write(run, now.equals(seen) ? plates : plates(run, now, problems), problems, written);
+            });
+        }
         return new Outcome<>(problems.hasErrors() ? Optional.empty() : Optional.of(written), problems.sorted());
     }
 
-    /** Under the lock, so that items that failed are not taken twice, nor numbers. */
-    private List<RunEvent> write(Run run, RunLog log, Problems problems, List<Written> written) throws IOException {
-        Kinds.plates(request.plateFormats(), PLATE_FORMAT, problems);
-        Kinds.papers(request.sheets(), SHEET, problems);
+    /** The loadings of the jig that are asked for, by what the record says. */
+    private List<ReprintedPlate> plates(Run run, LogBook log, Problems problems) throws IOException {
         RunBook book = RunBook.of(run);
-        List<RunItem> items = new ReprintItems(request, book, problems).find(log.read());
+        List<RunItem> items = new ReprintItems(request, book, problems).find(log);
         if (problems.hasErrors()) {
             return List.of();
         }
-        ReprintPlan plan = new ReprintPlan(request, new PlateShelf(run, book), new GroupKeys(run, book), problems);
-        List<ReprintedPlate> plates = plan.plates(items);
+        return new ReprintPlan(request, new PlateShelf(run, book), new GroupKeys(run, book), problems).plates(items);
+    }
+
+    /** Under the lock, so that items that failed are not taken twice, nor numbers. */
+    private List<RunEvent> write(Run run, List<ReprintedPlate> plates, Problems problems, List<Written> written)
+            throws IOException {
         if (problems.hasErrors()) {
             return List.of();
         }

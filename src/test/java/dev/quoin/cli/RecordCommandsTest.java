@@ -1,6 +1,7 @@
 package dev.quoin.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.quoin.cli.Program.Ended;
@@ -68,6 +69,7 @@ class RecordCommandsTest {
                 --failed: item 99 is not on plate 1; the run has no such item
                 """, ended.err());
         assertTrue(quoin.run("status", "run").out().contains("0 of 3 done"));
+        assertFalse(Files.exists(run.resolve("record")));
     }
 
     @Test

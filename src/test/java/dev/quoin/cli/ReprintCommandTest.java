@@ -93,6 +93,23 @@ class ReprintCommandTest {
         assertFalse(Files.exists(run.resolve("reprints")));
     }
 
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "--item 99999",
+                "--item 1 --slot Z",
+                "--item 1 --only-steps outlin",
+                "--plate 77",
+                "--failed log",
+                "--item 1 --sheet doc"
+            })
+    void whatIsRefusedLeavesNothingBehind(String options) {
+        Ended ended = quoin.run(("reprint run " + options).split(" "));
+        assertEquals(1, ended.status(), ended.err());
+        assertFalse(Files.exists(run.resolve("record")));
+        assertFalse(Files.exists(run.resolve("reprints")));
+    }
+
     @Test
     void failedItemsAreReadFromATable() throws IOException {
         Files.writeString(run.resolveSibling("failed.csv"), "why;item\nslipped;5\nslipped;1-2\n");
