@@ -25,7 +25,8 @@ final class QuoteText {
         List<String> lines = new ArrayList<>();
         lines.add(quotation.job() + ": " + quotation.items() + (quotation.items() == 1 ? " item; " : " items; ")
                 + quotation.blanks().entrySet().stream()
-                        .map(entry -> entry.getValue() + " x " + entry.getKey())
+                        .map(entry -> SummaryText.blanks(
+                                entry.getValue(), entry.getValue() == 1 ? " blank" : " blanks", entry.getKey()))
                         .collect(Collectors.joining(", ")));
         lines.add("");
         lines.addAll(aligned(table));
@@ -94,7 +95,7 @@ final class QuoteText {
     static String json(Quotation quotation, List<Problem> problems) {
         return "{\"job\":" + SummaryText.quote(quotation.job())
                 + ",\"items\":" + quotation.items()
-                + ",\"blanks\":" + SummaryText.counts(quotation.blanks())
+                + ",\"blanks\":" + SummaryText.blanks(quotation.blanks())
                 + ",\"lines\":"
                 + quotation.lines().stream().map(QuoteText::json).collect(Collectors.joining(",", "[", "]"))
                 + quotation.unfit().entrySet().stream()

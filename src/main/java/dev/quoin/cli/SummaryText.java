@@ -30,7 +30,7 @@ final class SummaryText {
         lines.add(field(
                 "blanks",
                 summary.blanks().entrySet().stream()
-                        .map(entry -> entry.getValue() + " x " + entry.getKey()
+                        .map(entry -> blanks(entry.getValue(), "", entry.getKey())
                                 + spares(summary.spares().get(entry.getKey())))
                         .collect(Collectors.joining(", "))));
         if (summary.rowsLeftOut() > 0) {
@@ -50,6 +50,11 @@ final class SummaryText {
     static String watched(RunSummary summary, List<Problem> problems, Path workingFolder) {
         return relative(summary.folder(), workingFolder) + ": " + number(summary.plates(), "plate") + ", "
                 + number(summary.items(), "item") + ", " + count(problems);
+    }
+
+    /** How many of a blank, by its name; if it has none, as this noun. */
+    static String blanks(int count, String noun, String name) {
+        return name.equals(RunSummary.UNNAMED) ? count + noun + " (not named)" : count + " x " + name;
     }
 
     private static String number(int count, String noun) {
@@ -94,8 +99,8 @@ final class SummaryText {
                 + summary.sheets().stream().map(SummaryText::quote).collect(Collectors.joining(",", "[", "]"))
                 + ",\"plates\":" + summary.plates()
                 + ",\"items\":" + summary.items()
-                + ",\"blanks\":" + counts(summary.blanks())
-                + ",\"spares\":" + counts(summary.spares())
+                + ",\"blanks\":" + blanks(summary.blanks())
+                + ",\"spares\":" + blanks(summary.spares())
                 + ",\"rowsLeftOut\":" + summary.rowsLeftOut()
                 + ",\"markingSeconds\":" + Decimals.seconds(summary.marking())
                 + ",\"handlingSeconds\":" + Decimals.seconds(summary.handling())
@@ -103,9 +108,11 @@ final class SummaryText {
                 + ",\"problems\":" + list(problems) + "}";
     }
 
-    static String counts(Map<String, Integer> counts) {
+    /** Counts by the names of blanks, as JSON; those that no job names are called {@code blank}. */
+    static String blanks(Map<String, Integer> counts) {
         return counts.entrySet().stream()
-                .map(entry -> quote(entry.getKey()) + ":" + entry.getValue())
+                .map(entry -> quote(entry.getKey().equals(RunSummary.UNNAMED) ? "blank" : entry.getKey()) + ":"
+                        + entry.getValue())
                 .collect(Collectors.joining(",", "{", "}"));
     }
 

@@ -91,7 +91,7 @@ final class LensQuotes {
     Map<String, Integer> blanks() {
         Map<String, Integer> counts = new LinkedHashMap<>();
         for (GroupSurvey group : survey.groups()) {
-            String blank = group.group().blank().map(Blank::name).orElse("blank");
+            String blank = group.group().blank().map(Blank::name).orElse(RunSummary.UNNAMED);
             for (int row : survey.rowsOfGroup().getOrDefault(group, List.of())) {
                 counts.merge(blank, job.items().ofRow(row).size(), Integer::sum);
             }

@@ -10,7 +10,7 @@ import java.util.Optional;
  * What a job comes to on each jig and through each lens.
  *
  * @param items on the plates
- * @param blanks how many of each are needed, by name
+ * @param blanks how many of each are needed, by name; {@link RunSummary#UNNAMED} where the job names none
  * @param lines jig by jig, the smallest field first
  * @param unfit other jigs that cannot take the items, and why
  */

@@ -10,7 +10,7 @@ import java.util.TreeMap;
  *
  * @param folder where it is, or would be
  * @param sheets the files of the run sheet, in its folder
- * @param blanks how many of each blank are to be laid out, by name
+ * @param blanks how many of each blank are to be laid out, by name; {@link #UNNAMED} where the job names none
  * @param spares how many of each are advised on top of that
  * @param rowsLeftOut rows that were left out because of errors
  * @param marking beam time, jumps and settling included, s
@@ -27,6 +27,9 @@ public record RunSummary(
         int rowsLeftOut,
         double marking,
         double handling) {
+    /** Stands for the name of a blank where the job names none. */
+    public static final String UNNAMED = "";
+
     /** What a run of no plates comes to. */
     static final RunSummary NOTHING = new RunSummary("", Path.of(""), List.of(), 0, 0, Map.of(), Map.of(), 0, 0, 0);
 

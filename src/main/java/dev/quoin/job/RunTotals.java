@@ -74,8 +74,9 @@ final class RunTotals {
         Map<String, Integer> counts = new LinkedHashMap<>();
         Map<String, Integer> spares = new LinkedHashMap<>();
         blanks.forEach((blank, count) -> {
-            counts.put(blank.map(Blank::name).orElse("blank"), count);
-            spares.put(blank.map(Blank::name).orElse("blank"), spares(count));
+            String called = blank.map(Blank::name).orElse(RunSummary.UNNAMED);
+            counts.put(called, count);
+            spares.put(called, spares(count));
         });
         int items = blanks.values().stream().mapToInt(Integer::intValue).sum();
         return new RunSummary(

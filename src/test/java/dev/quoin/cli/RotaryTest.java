@@ -86,6 +86,14 @@ class RotaryTest {
     }
 
     @Test
+    void blanksThatTheJobDoesNotNameAreCountedWithoutAName() {
+        assertTrue(prepared().out().contains("\nblanks      2 (not named)\n"));
+        assertTrue(quoin().run("quote", ".").out().contains(": 2 items; 2 blanks (not named)\n"));
+        String json = prepare("--replace", "--json").out();
+        assertTrue(json.contains("\"blanks\":{\"blank\":2}"), json);
+    }
+
+    @Test
     void aMarkWiderThanAStripIsCutWithAnOverlapAndStillWhole() throws IOException {
         Files.writeString(folder.resolve("cup.svg"), cup("""
                 <rect class="engrave" x="20" y="20" width="160" height="3"/>

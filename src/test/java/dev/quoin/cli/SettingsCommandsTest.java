@@ -57,7 +57,7 @@ class SettingsCommandsTest {
         Ended tried = quoin.run(grid);
         assertEquals(0, tried.status(), tried.err());
         assertTrue(tried.out().contains("swatches    12\n"), tried.out());
-        assertTrue(tried.out().contains("blanks      1 x "), tried.out());
+        assertTrue(tried.out().contains("blanks      1 (not named)\n"), tried.out());
         assertTrue(tried.err().contains("has 13 steps, and plate files have 8 colours"), tried.err());
 
         Ended adopted =

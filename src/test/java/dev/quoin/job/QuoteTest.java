@@ -49,7 +49,7 @@ class QuoteTest {
             assertEquals(prepared.handling(), line.handling());
         }
         assertEquals(7, quotation.items());
-        assertEquals(Map.of("blank", 7), quotation.blanks());
+        assertEquals(Map.of(RunSummary.UNNAMED, 7), quotation.blanks());
     }
 
     @Test

@@ -27,13 +27,13 @@ class SpoilageTest {
     @Test
     void theSparesStandInTheSummaryAndOnTheSheet() throws IOException {
         RunSummary summary = job.with(JobKey.SPOILAGE, "30").prepare().orElseThrow();
-        assertEquals(Map.of("blank", 2), summary.spares());
+        assertEquals(Map.of(RunSummary.UNNAMED, 2), summary.spares());
         assertTrue(Files.readString(job.run().resolve("run-sheet.html")).contains("and 2 to spare"));
     }
 
     @Test
     void withoutItNoneAreAdvised() throws IOException {
-        assertEquals(Map.of("blank", 0), job.prepare().orElseThrow().spares());
+        assertEquals(Map.of(RunSummary.UNNAMED, 0), job.prepare().orElseThrow().spares());
     }
 
     @Test
