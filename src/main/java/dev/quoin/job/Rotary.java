@@ -59,6 +59,12 @@ record Rotary(double bottom, double top) {
                     "band-overlap: '" + text.get() + "' is no overlap",
                     "give mm from 0 to 2, such as 0.1");
         }
+        if (text.isPresent() && settings.text(JobKey.ROTARY).isEmpty()) {
+            problems.warning(
+                    settings.place(JobKey.BAND_OVERLAP),
+                    "band-overlap: no round piece is given",
+                    "give --rotary too, or take --band-overlap out");
+        }
         return overlap.orElse(OVERLAP);
     }
 }

@@ -94,6 +94,17 @@ class RotaryTest {
     }
 
     @Test
+    void anOverlapOfStripsWithoutARoundPieceIsToldOf() {
+        Program.Ended flat = prepare("--rotary=", "--band-overlap", "0.2");
+        assertTrue(
+                flat.err()
+                        .contains("--band-overlap: warning: no round piece is given; give --rotary too, or take"
+                                + " --band-overlap out\n"),
+                flat.err());
+        assertFalse(prepare("--band-overlap", "0.2").err().contains("no round piece is given"));
+    }
+
+    @Test
     void aMarkWiderThanAStripIsCutWithAnOverlapAndStillWhole() throws IOException {
         Files.writeString(folder.resolve("cup.svg"), cup("""
                 <rect class="engrave" x="20" y="20" width="160" height="3"/>
