@@ -86,6 +86,19 @@ class RotaryTest {
     }
 
     @Test
+    void beforeTheStartAPieceIsClampedAndNoJigSeated() throws IOException {
+        prepared();
+        assertEquals(0, quoin().run("reprint", "run", "--item", "1").status());
+        for (String file : List.of("run/run-sheet.html", "run/reprints/reprint-001.html")) {
+            String sheet = Files.readString(folder.resolve(file));
+            assertTrue(sheet.contains("Piece: clamped, running true over a full turn, clean"), file);
+            assertTrue(sheet.contains("Top line level, across the middle of the field"), file);
+            assertFalse(sheet.contains("its stops"), file);
+            assertFalse(sheet.contains("the pockets"), file);
+        }
+    }
+
+    @Test
     void blanksThatTheJobDoesNotNameAreCountedWithoutAName() {
         assertTrue(prepared().out().contains("\nblanks      2 (not named)\n"));
         assertTrue(quoin().run("quote", ".").out().contains(": 2 items; 2 blanks (not named)\n"));
