@@ -26,6 +26,9 @@ import java.util.stream.Stream;
 record GridFiles(Swatches swatches, double side, Jig jig, Slot slot, Point jigCentre, String lens) {
     static final String TEMPLATE = "swatch.svg";
     static final String JIG = "swatches.csv";
+    /** The folder of the shop, which problems name: the user has no such tables, and is not to look for them in his own. */
+    static final String SHOP = "trial shop";
+
     static final List<String> ORDER = List.of("swatch", "label", "process", "tried_recipe", "tried_step");
     /** The free strip between two swatches, as a share of a swatch. */
     private static final double GAP = 0.25;
@@ -50,11 +53,11 @@ record GridFiles(Swatches swatches, double side, Jig jig, Slot slot, Point jigCe
         files.put(TEMPLATE, bytes(template()));
         files.put(JIG, bytes(cells()));
         for (Map.Entry<String, byte[]> file : shop.files().entrySet()) {
-            files.put("shop/" + file.getKey(), file.getValue());
+            files.put(SHOP + "/" + file.getKey(), file.getValue());
         }
-        files.put("shop/" + ShopFiles.RECIPES, bytes(recipes()));
+        files.put(SHOP + "/" + ShopFiles.RECIPES, bytes(recipes()));
         byte[] table = shop.files().get(ShopFiles.MACHINE);
-        files.put("shop/" + ShopFiles.MACHINE, bytes(MachineCsv.loadingOnce(table, machine)));
+        files.put(SHOP + "/" + ShopFiles.MACHINE, bytes(MachineCsv.loadingOnce(table, machine)));
         return files;
     }
 

@@ -75,7 +75,7 @@ public final class SettingsTrial {
             return new Outcome<>(
                     outcome.result().map(summary -> summary.onOnePiece(count)),
                     outcome.problems().stream()
-                            .map(SettingsTrial::asked)
+                            .map(problem -> known(problem, files))
                             .distinct()
                             .toList());
         }
@@ -91,18 +91,27 @@ public final class SettingsTrial {
                 number(grid.jigCentre().x()) + "," + number(grid.jigCentre().y()));
         given.put(JobKey.RECIPE, Swatches.RECIPE);
         given.put(JobKey.LENS, grid.lens());
-        given.put(JobKey.SHOP, folder.resolve("shop").toString());
+        given.put(JobKey.SHOP, folder.resolve(GridFiles.SHOP).toString());
         given.put(JobKey.OUT, request.out().toString());
         JobSettings read = new JobSettingsReader(folder).read(folder.toString(), given, problems);
         String name = request.out().getFileName().toString();
         return new JobSettings(name, read.order(), read.folder(), read.workingFolder(), read.given());
     }
 
-    /** What is wrong with the recipe that was made of the values was asked for by them. */
-    private static Problem asked(Problem problem) {
-        return problem.isError() && problem.place().file().equals("shop/" + ShopFiles.RECIPES)
-                ? Problem.error(Place.of("--vary"), problem.message(), problem.remedy())
-                : problem;
+    /**
+     * The same at a place that the user knows: what is said of the recipe that was made of the values was asked for by them,
+     * and the other tables are those of the user's shop.
+     */
+    private static Problem known(Problem problem, ShopFiles shop) {
+        Place place = problem.place();
+        if (!place.file().startsWith(GridFiles.SHOP + "/")) {
+            return problem;
+        }
+        String table = place.file().substring(GridFiles.SHOP.length() + 1);
+        Place known = table.equals(ShopFiles.RECIPES)
+                ? Place.of("--vary")
+                : new Place(shop.place(table), place.line(), place.column());
+        return new Problem(problem.severity(), known, problem.item(), problem.message(), problem.remedy());
     }
 
     private static String number(double value) {

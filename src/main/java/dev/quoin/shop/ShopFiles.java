@@ -72,7 +72,7 @@ public record ShopFiles(String origin, Map<String, byte[]> files) {
     }
 
     /** How problems name a file of the shop. */
-    String place(String name) {
+    public String place(String name) {
         return origin + "/" + name;
     }
 }

@@ -112,6 +112,20 @@ class GridTest {
                 "--vary: power_percent: 150 is out of range; write a number above 0, up to 100", warnings(refused));
     }
 
+    @Test
+    void whatIsSaidOfTheTrialsTablesNamesNoFileThatTheUserHasNot() throws IOException {
+        Files.writeString(
+                shop.resolve("lenses.csv"),
+                Files.readString(shop.resolve("lenses.csv")).replace(",note", ",nots"));
+        String told = warnings(trial("speed=500:2000:4", "power=20:60:3"));
+        assertTrue(told.contains("--vary: warning: recipe 'settings-trial' has 13 steps"), told);
+        assertFalse(told.contains("recipes.csv"), told);
+        assertEquals(1, told.split("lenses\\.csv", -1).length - 1, told);
+        assertTrue(told.contains("shop/lenses.csv:1"), told);
+        String sheet = Files.readString(folder.resolve("trial/run-sheet.html"));
+        assertTrue(sheet.contains("trial shop/recipes.csv:2"), sheet);
+    }
+
     private static String warnings(Outcome<?> outcome) {
         return outcome.problems().stream().map(Problem::toString).collect(Collectors.joining("\n"));
     }
