@@ -34,6 +34,9 @@ record FittedLettering(
         if (value.isEmpty()) {
             return Optional.empty();
         }
+        if (!request.keepsLines(value.get())) {
+            row.joinLines(text, value.get());
+        }
         FitResult result = fitter.fit(value.get(), fonts, limited(row.limit(element)));
         if (result instanceof Fitted fitted) {
             sameSize.filter(with -> !fitted.outline().isEmpty())

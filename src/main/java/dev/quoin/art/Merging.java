@@ -78,6 +78,13 @@ final class Merging {
         }
     }
 
+    /** Remembers that line breaks in what a source gives are set as spaces, the text having no more lines. */
+    void joinLines(TextSource source, String text) {
+        if (text.indexOf('\n') >= 0 || text.indexOf('\r') >= 0) {
+            row.joinLines(source.columns());
+        }
+    }
+
     /** A problem with what a source gives, at the cell of the first column it uses. */
     void error(TextSource source, Element element, String message, String remedy) {
         if (source.columns().isEmpty()) {

@@ -45,6 +45,7 @@ record PathLettering(
             if (text.isEmpty()) {
                 return Optional.empty();
             }
+            row.joinLines(run.text(), text.get());
             String trimmed = runs.size() == 1 ? text.get().strip() : text.get();
             SetLine set = typesetter.letters(trimmed, run.fonts());
             if (set instanceof MissingCharacters missing) {

@@ -60,6 +60,7 @@ record PlacedLettering(List<Line> lines, Typesetter typesetter) implements Lette
             if (text.isEmpty()) {
                 return Optional.empty();
             }
+            row.joinLines(run.text(), text.get());
             Typeset set = typesetter.set(text.get(), run.fonts());
             if (set instanceof MissingCharacters missing) {
                 row.error(run.text(), element, missing.message(), missing.remedy());

@@ -6,6 +6,7 @@ import freemarker.template.TemplateHashModel;
 import freemarker.template.TemplateModel;
 import java.time.LocalDate;
 import java.util.BitSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -19,6 +20,7 @@ final class RowModel implements TemplateHashModel {
     private final Item item;
     private final Map<Integer, LocalDate> dates;
     private final BitSet asked = new BitSet();
+    private final BitSet joined = new BitSet();
     private boolean askedForItem;
 
     RowModel(Columns columns, Item item, Map<Integer, LocalDate> dates) {
@@ -28,7 +30,17 @@ final class RowModel implements TemplateHashModel {
     }
 
     Uses uses() {
-        return new Uses(asked, askedForItem);
+        return new Uses(asked, joined, askedForItem);
+    }
+
+    /** Remembers which of these columns have line breaks, since they are set as spaces. */
+    void joinLines(List<Integer> sources) {
+        for (int column : sources) {
+            String value = item.row().cells().get(column).strip();
+            if (value.indexOf('\n') >= 0 || value.indexOf('\r') >= 0) {
+                joined.set(column);
+            }
+        }
     }
 
     @Override

@@ -19,6 +19,7 @@ import java.util.Optional;
  * @param choice what is chosen for it; nothing if that has errors
  * @param artworks side by side, of each of its items that looks like no other of them, once it is merged
  * @param columns that its templates asked for
+ * @param joined those in whose values a line break was set as a space
  * @param own problems found so far
  */
 record SurveyedRow(
@@ -27,16 +28,17 @@ record SurveyedRow(
         Optional<Choice> choice,
         List<List<Artwork>> artworks,
         BitSet columns,
+        BitSet joined,
         Problems own) {
     /** A row for which something is chosen, or nothing could be. */
     static SurveyedRow begun(Row row, List<Item> items, Optional<Choice> choice, Problems own) {
-        return new SurveyedRow(row, items, choice, List.of(), new BitSet(), own);
+        return new SurveyedRow(row, items, choice, List.of(), new BitSet(), new BitSet(), own);
     }
 
     /** The row with its artwork. */
     SurveyedRow merged(Order order) {
         List<List<Artwork>> merged = choice.map(chosen -> merged(chosen, order)).orElse(List.of());
-        return new SurveyedRow(row, items, choice, merged, columns, own);
+        return new SurveyedRow(row, items, choice, merged, columns, joined, own);
     }
 
     private List<List<Artwork>> merged(Choice chosen, Order order) {
@@ -62,7 +64,10 @@ record SurveyedRow(
         Problems found = new Problems();
         Optional<Artwork> artwork =
                 side.template().merge(item, order.place(row), chosen.group().recipe(), SharedSizes.none(), found);
-        artwork.ifPresent(art -> columns.or(art.uses().columns()));
+        artwork.map(Artwork::uses).ifPresent(uses -> {
+            columns.or(uses.columns());
+            joined.or(uses.joined());
+        });
         boolean tells = chosen.sides().size() > 1;
         found.sorted().forEach(one -> own.add(tells && isHere(order, one) ? on(side, one) : one));
         return artwork;

@@ -32,6 +32,7 @@ final class Surveyor {
     private final List<Integer> leftOut = new ArrayList<>();
     private final Sharing sharing = new Sharing();
     private final BitSet columnsUsed = new BitSet();
+    private final BitSet columnsJoined = new BitSet();
     private int done;
 
     Surveyor(LoadedJob job, Problems problems, Progress progress) {
@@ -56,7 +57,7 @@ final class Surveyor {
                     });
         }
         leftOut.sort(null);
-        new DoubtfulRows(job.order(), job.items()).tell(columnsUsed, problems);
+        new DoubtfulRows(job.order(), job.items()).tell(columnsUsed, columnsJoined, problems);
         return new Survey(List.copyOf(groups.values()), rowsOfGroup, leftOut, sharing, codes);
     }
 
@@ -80,6 +81,7 @@ final class Surveyor {
     /** Puts a row into its group, unless it has errors. */
     private void take(SurveyedRow row) {
         columnsUsed.or(row.columns());
+        columnsJoined.or(row.joined());
         for (int i = 0; i < row.artworks().size() && !row.own().hasErrors(); i++) {
             place(row, row.choice().orElseThrow(), row.artworks().get(i));
         }

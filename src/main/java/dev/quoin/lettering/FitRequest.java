@@ -53,6 +53,11 @@ public record FitRequest(
                 leastSqueeze);
     }
 
+    /** Whether there is a line for each that the text itself asks for; if not, its line breaks are set as spaces. */
+    public boolean keepsLines(String text) {
+        return LineBreaker.breaks(text) < mostLines;
+    }
+
     private static void check(boolean holds, String what, double value) {
         if (!holds) {
             throw new IllegalArgumentException(what + " " + value);

@@ -18,8 +18,8 @@ record LineBreaker(List<String> pieces, List<Boolean> forced) {
 
     /** The text cut up; more forced breaks than {@code mostLines} allows count as spaces. */
     static LineBreaker of(String text, int mostLines) {
-        String lines = text.strip().replace("\r\n", "\n").replace('\r', '\n');
-        boolean allowed = lines.chars().filter(c -> c == '\n').count() < mostLines;
+        String lines = plain(text);
+        boolean allowed = breaks(lines) < mostLines;
         List<String> pieces = new ArrayList<>();
         List<Boolean> forced = new ArrayList<>();
         for (String line : (allowed ? lines : lines.replace('\n', ' ')).split("\n", -1)) {
@@ -39,6 +39,16 @@ record LineBreaker(List<String> pieces, List<Boolean> forced) {
             }
         }
         return new LineBreaker(pieces, forced);
+    }
+
+    /** How many line breaks a text has inside. */
+    static int breaks(String text) {
+        boolean none = text.indexOf('\n') < 0 && text.indexOf('\r') < 0;
+        return none ? 0 : (int) plain(text).chars().filter(c -> c == '\n').count();
+    }
+
+    private static String plain(String text) {
+        return text.strip().replace("\r\n", "\n").replace('\r', '\n');
     }
 
     int size() {

@@ -26,10 +26,12 @@ public final class DoubtfulRows {
      * Warns of the rows that are to be made.
      *
      * @param columns those whose values are marked, from 0; others are nobody's doubt
+     * @param joined those of which a line break was set as a space
      */
-    public void tell(BitSet columns, Problems problems) {
+    public void tell(BitSet columns, BitSet joined, Problems problems) {
         List<Row> rows = new WantedRows(order.rows(), items);
         columns.stream().forEach(column -> kinds(column).forEach(kind -> tell(kind, column, rows, problems)));
+        joined.stream().forEach(column -> tell(new LostLineBreaks(), column, rows, problems));
         Telling telling = new Telling(problems);
         RepeatedRows.find(order, rows, (row, problem) -> telling.add(row, problem));
         telling.close(order.headerPlace(0), "more rows are the same as one before them");
@@ -40,6 +42,7 @@ public final class DoubtfulRows {
         return List.of(
                 new StandIns(header),
                 new OddBlanks(),
+                new HiddenCharacters(),
                 new MixedScripts(),
                 new UpperCase(),
                 new DigitsInNames(header),

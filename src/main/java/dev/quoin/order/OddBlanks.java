@@ -4,8 +4,7 @@ import dev.quoin.problem.Quoted;
 import java.util.Optional;
 
 /**
- * Blanks inside a value that are not single spaces. Line breaks, the wide space of Chinese and Japanese, and the invisible
- * joiners that some scripts are written with are none of them.
+ * Blanks inside a value that are not single spaces. Line breaks and the wide space of Chinese and Japanese are none of them.
  */
 final class OddBlanks implements ColumnDoubts {
     private static final String REMEDY = "make it one space, or take it out";
@@ -26,11 +25,11 @@ final class OddBlanks implements ColumnDoubts {
     }
 
     private static String name(char c) {
-        return String.format(java.util.Locale.ROOT, "U+%04X %s", (int) c, Character.getName(c));
+        return Quoted.number(c) + " " + Character.getName(c);
     }
 
     private static boolean isOdd(char c) {
         boolean space = Character.getType(c) == Character.SPACE_SEPARATOR && c != ' ' && c != '\u3000';
-        return space || c == '\t' || c == '\u200B' || c == '\u2060' || c == '\uFEFF' || c == '\u00AD';
+        return space || c == '\t';
     }
 }

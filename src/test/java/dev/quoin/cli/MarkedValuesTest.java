@@ -59,6 +59,25 @@ class MarkedValuesTest {
     }
 
     @Test
+    void aLineBreakIsToldOfWhereATextHasNoLineForIt() {
+        JobFolder job = new JobFolder(folder).order("Name,Town", "\"Ada\nKing\",\"Port\nSaid\"");
+        String town = "<text x=\"5\" y=\"22\" font-size=\"3\" font-family=\"DejaVu Sans\">${town}</text>\n";
+        String told = "order.csv:2:1: warning: Name: a line break in 'Ada King', which the template has no line for:"
+                + " it becomes a space; take it out, or give the text more lines with data-lines";
+        List<String> one = job.template(JobFolder.text("${name}") + town)
+                .quoin("check", "job")
+                .err();
+        assertTrue(one.contains(told), one.toString());
+        assertTrue(
+                one.contains(told.replace("2:1", "2:2").replace("Name", "Town").replace("Ada King", "Port Said")));
+        String spaced = town.replace("${town}", "${town?replace('\\n', ' ')}");
+        List<String> two = job.template(JobFolder.text("${name}").replace("<text ", "<text data-lines=\"2\" ") + spaced)
+                .quoin("check", "job")
+                .err();
+        assertFalse(two.toString().contains("a line break"), two.toString());
+    }
+
+    @Test
     void theSheetShowsTheValueAsItIs() throws Exception {
         Path run = prepared("Tom & \"Jo\" <3</td><script>alert(1)</script>");
         String sheet = Files.readString(run.resolve("run-sheet.html"));

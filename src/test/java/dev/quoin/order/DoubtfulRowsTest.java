@@ -15,6 +15,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Given a small order, then these are asked about, and nothing else. */
@@ -22,6 +23,10 @@ class DoubtfulRowsTest {
     private static final String NAMES = "Name\nMaren Oksavik\nTobias Fennimore\nRui Vasconcelos\nAoife Ní Bhraonáin\n";
 
     private static List<String> doubts(String csv) {
+        return doubts(csv, new BitSet());
+    }
+
+    private static List<String> doubts(String csv, BitSet joined) {
         Problems problems = new Problems();
         Order order = TableReader.read("order.csv", csv.getBytes(StandardCharsets.UTF_8), Optional.of(','), problems)
                 .flatMap(table -> Order.of(table, problems))
@@ -29,7 +34,7 @@ class DoubtfulRowsTest {
         Items items = Items.of(order, order.column("Pieces"), problems);
         BitSet columns = new BitSet();
         columns.set(0);
-        new DoubtfulRows(order, items).tell(columns, problems);
+        new DoubtfulRows(order, items).tell(columns, joined, problems);
         return problems.sorted().stream().map(Problem::toString).toList();
     }
 
@@ -140,6 +145,59 @@ class DoubtfulRowsTest {
         assertEquals(List.of(), doubtsOf("  Maren Oksavik  "));
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        "202A, LEFT-TO-RIGHT EMBEDDING",
+        "202E, RIGHT-TO-LEFT OVERRIDE",
+        "2066, LEFT-TO-RIGHT ISOLATE",
+        "2069, POP DIRECTIONAL ISOLATE",
+        "200B, ZERO WIDTH SPACE",
+        "2060, WORD JOINER",
+        "FEFF, ZERO WIDTH NO-BREAK SPACE",
+        "00AD, SOFT HYPHEN",
+        "2028, LINE SEPARATOR",
+        "200C, ZERO WIDTH NON-JOINER",
+        "200D, ZERO WIDTH JOINER"
+    })
+    void charactersThatNobodySees(String number, String name) {
+        String hidden = Character.toString(Integer.parseInt(number, 16));
+        assertEquals(
+                List.of("a hidden character (U+" + number + " " + name + ") in 'Ma<U+" + number
+                        + ">ren'; take it out, or type the value again"),
+                doubtsOf("Ma" + hidden + "ren"));
+    }
+
+    /** The Unicode Standard, sections 9.2 (Persian), 12.1 (Devanagari), 16.1 (Thai); Unicode Technical Standard 51, 2.3. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "می\u200Cخواهم",
+                "نامه\u200Cای",
+                "مُ\u200Cحمد",
+                "ه\u200D",
+                "क्\u200Dष",
+                "ශ්\u200Dරී",
+                "สม\u200Bชาย",
+                "\uD83D\uDC69\uD83C\uDFFD\u200D\uD83D\uDE80",
+                "\u2764\uFE0F\u200D\uD83D\uDD25",
+                "\uD83D\uDC68\u200D\uD83D\uDC69\u200D\uD83D\uDC67"
+            })
+    void joinersWhereScriptsAndPicturesAreWrittenWithThem(String name) {
+        assertEquals(List.of(), doubtsOf(name));
+    }
+
+    @Test
+    void lineBreaksThatTheTemplateHasNoLineFor() {
+        String csv = "Name\nMaren Oksavik\n\"Ada\nLovelace\"\n";
+        assertEquals(List.of(), doubts(csv));
+        BitSet joined = new BitSet();
+        joined.set(0);
+        assertEquals(
+                List.of("order.csv:3:1: warning: Name: a line break in 'Ada Lovelace', which the template has no line "
+                        + "for: it becomes a space; take it out, or give the text more lines with data-lines"),
+                doubts(csv, joined));
+    }
+
     @Test
     void theSameRowTwice() {
         assertEquals(
@@ -177,7 +235,7 @@ class DoubtfulRowsTest {
                 .orElseThrow();
         BitSet all = new BitSet();
         all.set(0);
-        new DoubtfulRows(order, Items.of(order, OptionalInt.empty(), problems)).tell(all, problems);
+        new DoubtfulRows(order, Items.of(order, OptionalInt.empty(), problems)).tell(all, new BitSet(), problems);
         assertEquals(List.of("  n/a "), order.rows().get(0).cells());
     }
 }

@@ -17,6 +17,12 @@ class QuotedTest {
     }
 
     @Test
+    void whatWouldGarbleTheMessageIsShownByItsNumber() {
+        assertEquals("'Grace<U+202E>Hopper<U+001B>[2J'", Quoted.of("Grace\u202EHopper\u001B[2J"));
+        assertEquals("'می\u200Cخواهم'", Quoted.of("می\u200Cخواهم"));
+    }
+
+    @Test
     void whatIsLongIsCutBetweenLettersAndNeverThroughOne() {
         assertEquals("'" + "a".repeat(80) + "...'", Quoted.of("a".repeat(10_000)));
         assertEquals("'" + "\uD83D\uDE00".repeat(80) + "...'", Quoted.of("\uD83D\uDE00".repeat(81)));
