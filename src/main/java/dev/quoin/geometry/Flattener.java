@@ -16,6 +16,8 @@ final class Flattener implements PathVisitor {
     private final List<Polyline> done = new ArrayList<>();
     private double[] xy = new double[64];
     private int count;
+    /** Whether the piece under way was begun by closing the one before, not by a move. */
+    private boolean begunByClose;
 
     Flattener(double tolerance) {
         if (!(tolerance > 0)) {
@@ -89,6 +91,7 @@ final class Flattener implements PathVisitor {
         finish(true);
         // SVG: what follows a close without a move starts where the closed piece started.
         add(startX, startY);
+        begunByClose = true;
     }
 
     private static double length(double dx, double dy) {
@@ -122,16 +125,14 @@ final class Flattener implements PathVisitor {
     }
 
     private void finish(boolean closed) {
-        boolean afterClose = !done.isEmpty()
-                && count == 2
-                && !closed
-                && done.get(done.size() - 1).closed();
+        boolean notDrawn = begunByClose && count == 2 && !closed;
         if (closed && count > 2 && xy[0] == xy[count - 2] && xy[1] == xy[count - 1]) {
             count -= 2;
         }
-        if (count > 0 && !afterClose) {
+        if (count > 0 && !notDrawn) {
             done.add(new Polyline(Arrays.copyOf(xy, count), closed));
         }
         count = 0;
+        begunByClose = false;
     }
 }

@@ -190,7 +190,7 @@ public final class Path {
         }
 
         public Builder moveTo(double x, double y) {
-            if (verbCount > 0 && verbs[verbCount - 1] == MOVE) {
+            if (endsInMove()) {
                 xy[coordinateCount - 2] = x;
                 xy[coordinateCount - 1] = y;
                 return this;
@@ -216,6 +216,10 @@ public final class Path {
 
         /** Appends the pieces of another path. */
         public Builder append(Path path) {
+            if (endsInMove() && !path.isEmpty()) {
+                verbCount--;
+                coordinateCount -= 2;
+            }
             reserve(path.verbs.length, path.xy.length);
             System.arraycopy(path.verbs, 0, verbs, verbCount, path.verbs.length);
             System.arraycopy(path.xy, 0, xy, coordinateCount, path.xy.length);
@@ -226,9 +230,8 @@ public final class Path {
 
         /** Appends the pieces of another path, moved. */
         public Builder append(Path path, double dx, double dy) {
-            int start = coordinateCount;
             append(path);
-            for (int i = start; i < coordinateCount; i += 2) {
+            for (int i = coordinateCount - path.xy.length; i < coordinateCount; i += 2) {
                 xy[i] += dx;
                 xy[i + 1] += dy;
             }
@@ -237,13 +240,16 @@ public final class Path {
 
         /** The path so far; a trailing move that draws nothing is left out. */
         public Path build() {
-            boolean idleMove = verbCount > 0 && verbs[verbCount - 1] == MOVE;
-            int verbEnd = idleMove ? verbCount - 1 : verbCount;
-            int coordinateEnd = idleMove ? coordinateCount - 2 : coordinateCount;
+            int verbEnd = endsInMove() ? verbCount - 1 : verbCount;
+            int coordinateEnd = endsInMove() ? coordinateCount - 2 : coordinateCount;
             // Full arrays are replaced, never changed, when more is added.
             return new Path(
                     verbEnd == verbs.length ? verbs : Arrays.copyOf(verbs, verbEnd),
                     coordinateEnd == xy.length ? xy : Arrays.copyOf(xy, coordinateEnd));
+        }
+
+        private boolean endsInMove() {
+            return verbCount > 0 && verbs[verbCount - 1] == MOVE;
         }
 
         /** As {@link #add}, for what there is most of. */

@@ -101,7 +101,7 @@ public final class Strokes {
         return isClosed(stroke) ? sum + turn(last - 1, first, first + 1) : sum;
     }
 
-    /** The strokes as pieces of a path, in the same order and directions. */
+    /** The strokes as pieces of a path, in the same order and directions; a dot as a line of no length. */
     public Path toPath() {
         if (areOpenLines()) {
             return Path.ofLines(xy, ends);
@@ -109,13 +109,15 @@ public final class Strokes {
         Path.Builder path = Path.builder(xy.length / 2, xy.length / 2);
         for (int i = 0; i < ends.length; i++) {
             int first = start(i);
-            int end = isClosed(i) ? end(i) - 1 : end(i);
+            int last = end(i) - 1;
             path.moveTo(x(first), y(first));
-            for (int p = first + 1; p < end; p++) {
+            for (int p = first + 1; p < last; p++) {
                 path.lineTo(x(p), y(p));
             }
             if (isClosed(i)) {
                 path.close();
+            } else {
+                path.lineTo(x(last), y(last));
             }
         }
         return path.build();

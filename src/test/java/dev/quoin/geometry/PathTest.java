@@ -88,6 +88,22 @@ class PathTest {
     }
 
     @Test
+    void aLonePointIsAPieceOfItsOwnBehindAClosedOneToo() {
+        Path path = Path.builder()
+                .append(SQUARE)
+                .moveTo(7, 7)
+                .lineTo(7, 7)
+                .moveTo(8, 8)
+                .close()
+                .moveTo(9, 9)
+                .lineTo(9, 9)
+                .build();
+        List<Point> starts =
+                path.flatten(0.01).stream().map(line -> line.point(0)).toList();
+        assertEquals(List.of(new Point(1, 2), new Point(7, 7), new Point(8, 8), new Point(9, 9)), starts);
+    }
+
+    @Test
     void aPathGoesToThePlatformAndBackUnchanged() {
         assertEquals(CIRCLE, Path.of(CIRCLE.toShape(FillRule.NON_ZERO)));
         assertEquals(Path.of(new Rectangle2D.Double(1, 2, 3, 4)).bounds(), SQUARE.bounds());
@@ -109,6 +125,12 @@ class PathTest {
                         .lineTo(3, 3)
                         .moveTo(9, 9)
                         .build());
+        Path line = Path.builder().moveTo(2, 2).lineTo(3, 3).build();
+        assertEquals(line, Path.builder().moveTo(-9, -9).append(line).build());
+        assertEquals(line, Path.builder().moveTo(-9, -9).append(line, 0, 0).build());
+        assertEquals(
+                line,
+                Path.builder().append(line).moveTo(9, 9).append(Path.EMPTY).build());
     }
 
     private static Box rounded(Box box) {
