@@ -2,14 +2,15 @@ package dev.quoin.cli;
 
 import dev.quoin.job.Check;
 import dev.quoin.job.JobSettings;
+import dev.quoin.job.Outcome;
+import dev.quoin.job.Progress;
 import dev.quoin.problem.Problem;
 import dev.quoin.problem.Problems;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.concurrent.Callable;
+import java.util.Optional;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 
 /** {@code quoin check JOB}. */
 @Command(
@@ -18,35 +19,30 @@ import picocli.CommandLine.Mixin;
         sortOptions = false,
         description = {"Says everything that is wrong with a job, in one go, and writes nothing.", ""},
         footer = {"", "Example:", "  quoin check sample-orders/harbour-tags"})
-final class CheckCommand implements Callable<Integer> {
-    private final Console console;
-    private final Path workingFolder;
-
-    @Mixin
-    private JobParameter job = new JobParameter();
-
-    @Mixin
-    private OutputOptions output = new OutputOptions();
-
+final class CheckCommand extends JobCommand<String> {
     CheckCommand(Console console, Path workingFolder) {
-        this.console = console;
-        this.workingFolder = workingFolder;
+        super(console, workingFolder);
+    }
+
+    /** Gives the job's name: however much is wrong, it was checked. */
+    @Override
+    Outcome<String> work(JobSettings settings, Progress progress, Problems problems) throws IOException {
+        List<Problem> found = new Check(settings, progress).run(problems).problems();
+        return new Outcome<>(Optional.of(settings.name()), found);
     }
 
     @Override
-    public Integer call() throws IOException {
-        Problems problems = new Problems();
-        JobSettings settings = job.settings(workingFolder, problems);
-        List<Problem> found;
-        try (ProgressLine progress = new ProgressLine(console.isTerminal() && !output.quiet())) {
-            found = new Check(settings, progress).run(problems).problems();
-        }
-        console.complain(found);
-        if (output.json()) {
-            console.say(SummaryText.json(found));
-        } else if (!output.quiet()) {
-            console.say(settings.name() + ": " + SummaryText.count(found));
-        }
-        return (found.stream().anyMatch(Problem::isError) ? ExitStatus.BAD_INPUT : ExitStatus.DONE).code();
+    String json(String name, List<Problem> problems) {
+        return SummaryText.json(problems);
+    }
+
+    @Override
+    List<String> lines(String name, List<Problem> problems) {
+        return List.of(name + ": " + SummaryText.count(problems));
+    }
+
+    @Override
+    ExitStatus status(String name, List<Problem> problems) {
+        return problems.stream().anyMatch(Problem::isError) ? ExitStatus.BAD_INPUT : ExitStatus.DONE;
     }
 }

@@ -64,10 +64,10 @@ final class JobArguments {
         return "--" + key.option();
     }
 
-    /** A dollar sign would begin a variable of the help. */
+    /** A dollar sign would begin a variable of the help, a per cent sign a figure to fill in. */
     private static OptionSpec option(JobKey key) {
-        OptionSpec.Builder option =
-                OptionSpec.builder(name(key)).description(key.help().replace("$", "$$"));
+        OptionSpec.Builder option = OptionSpec.builder(name(key))
+                .description(key.help().replace("$", "$$").replace("%", "%%"));
         return key.kind() == JobKey.Kind.FLAG
                 ? option.type(Boolean.class).arity("0").build()
                 : option.type(String.class).paramLabel(key.label()).arity("1").build();

@@ -11,6 +11,8 @@ public final class Main {
     public static void main(String[] args) {
         PrintWriter out = new PrintWriter(System.out, false, StandardCharsets.UTF_8);
         PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
+        // Else Java 22 to 24 tell of a console where none is, too.
+        System.setProperty("jdk.console", "java.base");
         boolean terminal = System.console() != null;
         int status = new Quoin(out, err, Path.of("").toAbsolutePath(), terminal).run(args);
         out.flush();

@@ -3,13 +3,14 @@ package dev.quoin.cli;
 import dev.quoin.job.JobSettings;
 import dev.quoin.job.Outcome;
 import dev.quoin.job.Prepare;
+import dev.quoin.job.Progress;
 import dev.quoin.job.RunSummary;
+import dev.quoin.problem.Problem;
 import dev.quoin.problem.Problems;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.concurrent.Callable;
+import java.util.List;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** {@code quoin prepare JOB}. */
@@ -27,16 +28,7 @@ import picocli.CommandLine.Option;
             "  quoin prepare sample-orders/harbour-tags",
             "  quoin prepare names.csv --template tag.svg --jig tray.csv --recipe slate"
         })
-final class PrepareCommand implements Callable<Integer> {
-    private final Console console;
-    private final Path workingFolder;
-
-    @Mixin
-    private JobParameter job = new JobParameter();
-
-    @Mixin
-    private OutputOptions output = new OutputOptions();
-
+final class PrepareCommand extends JobCommand<RunSummary> {
     @Option(
             names = "--watch",
             description =
@@ -44,32 +36,26 @@ final class PrepareCommand implements Callable<Integer> {
     private boolean watch;
 
     PrepareCommand(Console console, Path workingFolder) {
-        this.console = console;
-        this.workingFolder = workingFolder;
+        super(console, workingFolder);
     }
 
     @Override
     public Integer call() throws IOException {
-        if (watch) {
-            return new WatchedJob(console, workingFolder, job, output).run();
-        }
-        Problems problems = new Problems();
-        JobSettings settings = job.settings(workingFolder, problems);
-        Outcome<RunSummary> outcome;
-        try (ProgressLine progress = new ProgressLine(console.isTerminal() && !output.quiet())) {
-            outcome = new Prepare(settings, progress).run(problems);
-        }
-        console.complain(outcome.problems());
-        if (outcome.result().isEmpty()) {
-            console.complain(SummaryText.refused(outcome.problems()));
-            return ExitStatus.BAD_INPUT.code();
-        }
-        RunSummary summary = outcome.result().get();
-        if (output.json()) {
-            console.say(SummaryText.json(summary, outcome.problems()));
-        } else if (!output.quiet()) {
-            SummaryText.lines(summary, outcome.problems(), workingFolder).forEach(console::say);
-        }
-        return ExitStatus.DONE.code();
+        return watch ? new WatchedJob(console, workingFolder, job, output).run() : super.call();
+    }
+
+    @Override
+    Outcome<RunSummary> work(JobSettings settings, Progress progress, Problems problems) throws IOException {
+        return new Prepare(settings, progress).run(problems);
+    }
+
+    @Override
+    String json(RunSummary summary, List<Problem> problems) {
+        return SummaryText.json(summary, problems);
+    }
+
+    @Override
+    List<String> lines(RunSummary summary, List<Problem> problems) {
+        return SummaryText.lines(summary, problems, workingFolder);
     }
 }

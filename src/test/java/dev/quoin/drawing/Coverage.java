@@ -1,5 +1,6 @@
 package dev.quoin.drawing;
 
+import dev.quoin.browser.Chromium;
 import dev.quoin.geometry.Affine;
 import dev.quoin.geometry.Area;
 import dev.quoin.problem.Problems;
@@ -64,7 +65,7 @@ final class Coverage {
         }
         Path html = Files.writeString(folder.resolve("page.html"), page);
         int rows = (drawings.size() + columns() - 1) / columns();
-        return Chromium.screenshot(html, folder, columns() * cell, rows * cell);
+        return new Chromium(folder).picture(html, columns() * cell, rows * cell);
     }
 
     /** Our marks, filled and stroked; texts left out. */
