@@ -27,7 +27,7 @@ final class PlateWorker {
         this.hatched = job.settings().flag(JobKey.HATCHED);
     }
 
-    /** The plate with its items as they go into files. */
+    /** The plate with its items as they go into files; of a round piece without the strips that hold none of its marks. */
     WorkedPlate work(Plate plate) throws IOException {
         return work(plate, hatched);
     }
@@ -37,13 +37,30 @@ final class PlateWorker {
         return work(plate, false);
     }
 
-    private WorkedPlate work(Plate plate, boolean lines) throws IOException {
+    private WorkedPlate work(Plate whole, boolean lines) throws IOException {
+        List<Loading> loadings = new ArrayList<>();
+        for (Part part : whole.parts()) {
+            loadings.add(new Loading(part, merge.load(whole, part)));
+        }
+        if (whole.group().jig().round().isPresent() && loadings.stream().anyMatch(Loading::isMarked)) {
+            // All pieces of a group have the same strips; no one is to turn a piece to one where it has no marks.
+            loadings.removeIf(loading -> !loading.isMarked());
+        }
+        Plate plate = loadings.size() == whole.parts().size()
+                ? whole
+                : whole.keeping(loadings.stream().map(Loading::part).toList());
         List<WorkedPart> parts = new ArrayList<>();
         for (Part part : plate.parts()) {
-            List<LoadedItem> items = merge.load(plate, part);
+            List<LoadedItem> items = loadings.get(parts.size()).items();
             parts.add(new WorkedPart(part, items, timed(plate, part, items, lines)));
         }
         return new WorkedPlate(plate, parts);
+    }
+
+    private record Loading(Part part, List<LoadedItem> items) {
+        boolean isMarked() {
+            return items.stream().anyMatch(LoadedItem::isMarked);
+        }
     }
 
     private TimedPlate timed(Plate plate, Part part, List<LoadedItem> items, boolean lines) {

@@ -10,6 +10,7 @@ import dev.quoin.store.RunFolder;
 import java.io.IOException;
 import java.io.Writer;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 
 /** Writes a planned run: plate after plate, then the tables and the run sheet, whose totals are known only at the end. */
@@ -22,6 +23,8 @@ final class RunWriter {
     private final ItemMerge merge;
     private final RunTotals totals;
     private final ItemTimes itemTimes;
+    /** As they were written. */
+    private final List<Plate> plates = new ArrayList<>();
 
     RunWriter(LoadedJob job, Plan plan, Problems problems, RunFolder folder, Progress progress) {
         this.job = job;
@@ -38,7 +41,7 @@ final class RunWriter {
     RunSummary write() throws IOException {
         SheetViews views = new SheetViews(job, plan);
         PlateWriter writer = new PlateWriter(job, plan, views, folder, problems);
-        PlatesCsv plates = new PlatesCsv();
+        PlatesCsv table = new PlatesCsv();
         PackingList packing = new PackingList(job, problems);
         MissedMarks missed = new MissedMarks();
         InputsWriter inputs = new InputsWriter(job, folder);
@@ -48,7 +51,7 @@ final class RunWriter {
         try (RunSheets sheets = new RunSheets(folder, job.settings().name(), pdf, job.fonts());
                 InOrder inOrder = new InOrder(threads)) {
             inOrder.run(InOrder.each(plan.plates()), writer::write, plate -> {
-                take(plate, plates, missed);
+                take(plate, table, missed);
                 packing.take(plate.view());
                 sheets.plate(plate.view(), plate.block());
             });
@@ -56,14 +59,14 @@ final class RunWriter {
             inputs.takeFonts(problems);
             written = sheets.write(this::numbered, views.head(totals, problems), new SheetFoot(packing.parcels()));
         }
-        writeTables(plates);
+        writeTables(table);
         inputs.write();
         RunSpares.write(job, folder);
         return totals.summary(
                 job.settings().name(), Path.of(""), written, plan.leftOut().size());
     }
 
-    private void take(WrittenPlate written, PlatesCsv plates, MissedMarks missed) throws IOException {
+    private void take(WrittenPlate written, PlatesCsv table, MissedMarks missed) throws IOException {
         WorkedPlate worked = written.worked();
         Plate plate = worked.plate();
         progress.report(
@@ -74,9 +77,10 @@ final class RunWriter {
         itemTimes.take(worked);
         for (int i = 0; i < worked.parts().size(); i++) {
             WorkedPart part = worked.parts().get(i);
-            plates.take(plate, part.part(), written.names().get(i), part.time());
+            table.take(plate, part.part(), written.names().get(i), part.time());
         }
         totals.take(worked, written.files());
+        plates.add(plate);
         problems.addAll(written.notes());
     }
 
@@ -84,13 +88,13 @@ final class RunWriter {
         return Run.numbered(name, job.section().number());
     }
 
-    private void writeTables(PlatesCsv plates) throws IOException {
+    private void writeTables(PlatesCsv table) throws IOException {
         try (Writer out = folder.createText(numbered("plates.csv"))) {
-            plates.write(out);
+            table.write(out);
         }
-        if (PartsCsv.isNeeded(plan.plates())) {
+        if (PartsCsv.isNeeded(plates)) {
             try (Writer out = folder.createText(numbered(PartsCsv.FILE))) {
-                PartsCsv.write(out, plan.plates());
+                PartsCsv.write(out, plates);
             }
         }
         try (Writer out = folder.createText(numbered("items.csv"))) {

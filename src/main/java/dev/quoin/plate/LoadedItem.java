@@ -54,6 +54,11 @@ public record LoadedItem(int item, Placement placement, Map<Integer, List<Mark>>
         return new LoadedItem(item, placement, seen, texts);
     }
 
+    /** Whether any step marks it. */
+    public boolean isMarked() {
+        return marks.values().stream().anyMatch(of -> !of.isEmpty());
+    }
+
     /** The same item elsewhere. */
     public LoadedItem movedTo(Placement other) {
         return new LoadedItem(item, other, marks, texts);

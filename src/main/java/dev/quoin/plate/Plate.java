@@ -1,5 +1,6 @@
 package dev.quoin.plate;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -13,5 +14,12 @@ public record Plate(int number, Group group, List<Seat> seats, List<Part> parts)
     public Plate {
         seats = List.copyOf(seats);
         parts = List.copyOf(parts);
+    }
+
+    /** The same plate with some of its parts, numbered anew. */
+    public Plate keeping(List<Part> some) {
+        List<Part> numbered = new ArrayList<>();
+        some.forEach(part -> numbered.add(new Part(numbered.size() + 1, part.stand(), part.seats())));
+        return new Plate(number, group, seats, numbered);
     }
 }

@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Parts the plates of round pieces: a part for each strip, alike on all plates.
+ * Parts the plates of round pieces: a part for each strip, alike on all plates, whether or not each has marks there.
  *
  * @param cuts how many seams run through ink
  * @param codesCut how many places of codes no strip holds whole

@@ -6,7 +6,8 @@ import java.util.List;
 /**
  * A plate with all that is worked out for it; nothing of it depends on other plates.
  *
- * @param parts at least one
+ * @param plate with the parts that are marked
+ * @param parts of the plate, at least one
  */
 public record WorkedPlate(Plate plate, List<WorkedPart> parts) {
     public WorkedPlate {

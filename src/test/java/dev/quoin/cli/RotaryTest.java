@@ -12,6 +12,8 @@ import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Given a round piece, its drawing is laid around it and marked strip by strip, the piece turned between them. */
 class RotaryTest {
@@ -163,6 +165,53 @@ class RotaryTest {
         Program.Ended both = prepare("--jig", "tray.csv");
         assertEquals(1, both.status());
         assertTrue(both.err().contains("--jig: a round piece is turned instead, as --rotary says"), both.err());
+    }
+
+    /** Given a mark on one piece only, far around from the others: the other piece is not turned there. */
+    @ParameterizedTest
+    @ValueSource(strings = {"", "--hatched", "--split-steps", "--first-piece"})
+    void aStripThatHoldsNoMarksOfAPieceIsNoPartOfItsPlate(String option) throws IOException {
+        Files.writeString(folder.resolve("order.csv"), "Name,Number\nAda,\nBea,18\nCy,\n");
+        Files.writeString(folder.resolve("cup.svg"), cup("""
+                <text class="engrave" x="10" y="30" font-size="6" font-family="sans-serif">${name}</text>
+                <text class="engrave" x="100" y="30" font-size="6" font-family="sans-serif">${number!}</text>
+                <text class="engrave" x="150" y="30" font-size="6" font-family="sans-serif">${name}</text>
+                """));
+        prepared(option.isEmpty() ? new String[0] : new String[] {option});
+        assertEquals(
+                List.of("1", "2", "1", "2", "3", "1", "2"), table("items.csv").column("part"));
+        assertEquals(
+                List.of("1", "1", "2", "2", "2", "3", "3"), table("parts.csv").column("plate"));
+        List<String> turns = table("parts.csv").column("turn_deg");
+        assertEquals(turns.subList(0, 2), List.of(turns.get(2), turns.get(4)));
+        assertTrue(Files.exists(folder.resolve("run/run-sheet.html")));
+        assertFalse(Files.exists(folder.resolve("run/plate-001-part-3.svg")));
+        assertEquals(0, quoin().run("reprint", "run", "--item", "1-3").status());
+        assertEquals(0, quoin().run("done", "run", "--plate", "1").status());
+        assertEquals(0, quoin().run("status", "run").status());
+        Files.writeString(folder.resolve("more.csv"), "Name,Number\nAda,\nBea,18\nCy,\nDan,\n");
+        assertEquals(0, quoin().run("extend", "run", "more.csv").status());
+        Program.Ended verified = quoin().run("verify", "run");
+        assertEquals(0, verified.status(), verified.err());
+        assertTrue(verified.out().contains("3 reprints equal to the originals"), verified.out());
+    }
+
+    @Test
+    void aPieceWithMarksOnOneStripAloneIsAPlateOfOnePart() throws IOException {
+        Files.writeString(folder.resolve("order.csv"), "Name,Number\nAda,17\nBea,\n");
+        Files.writeString(folder.resolve("cup.svg"), cup("""
+                <text class="engrave" x="40" y="30" font-size="6" font-family="sans-serif">${name}</text>
+                <text class="engrave" x="150" y="30" font-size="6" font-family="sans-serif">${number!}</text>
+                """));
+        prepared();
+        assertEquals(
+                List.of("plate-001-part-1.svg", "plate-001-part-2.svg", "plate-002.svg"),
+                table("plates.csv").column("file"));
+        assertTrue(Files.readString(folder.resolve("run/run-sheet.html"))
+                .contains("Part <b>1</b>: <span class=\"file\">plate-002.svg"));
+        assertEquals(0, quoin().run("reprint", "run", "--item", "2").status());
+        Program.Ended verified = quoin().run("verify", "run");
+        assertEquals(0, verified.status(), verified.err());
     }
 
     @Test
