@@ -124,17 +124,10 @@ final class LetteringCompiler {
                 .mapToDouble(run -> run.size() * run.fonts().capHeight())
                 .max()
                 .orElse(LEAST_HEIGHT);
-        double least = data.number("min-height", 0.05, HIGHEST).orElse(LEAST_HEIGHT);
-        double greatest = data.number("max-height", 0.05, HIGHEST).orElse(Math.max(asDrawn, least));
-        if (greatest < least) {
-            problems.error(
-                    element.place(),
-                    element.describe() + ": data-max-height is less than data-min-height",
-                    "make it at least as large");
-        }
+        Heights heights = heights(element, asDrawn, data, problems);
         return new PathLettering.PathFit(
-                least,
-                Math.max(least, greatest),
+                heights.least(),
+                heights.greatest(),
                 data.number("inset", 0, HIGHEST).orElse(0),
                 data.number("squeeze", FitRequest.NARROWEST, 1).orElse(1));
     }
@@ -177,16 +170,7 @@ final class LetteringCompiler {
 
     private static FitRequest request(Element element, Line line, LineRun run, Area space, Problems problems) {
         DataAttributes data = new DataAttributes(element, problems);
-        double least = data.number("min-height", 0.05, HIGHEST).orElse(LEAST_HEIGHT);
-        double asDrawn = run.size() * run.fonts().capHeight();
-        double greatest = data.number("max-height", 0.05, HIGHEST).orElse(Math.max(asDrawn, least));
-        if (greatest < least) {
-            problems.error(
-                    element.place(),
-                    element.describe() + ": data-max-height is less than data-min-height",
-                    "make it at least as large");
-            greatest = least;
-        }
+        Heights heights = heights(element, run.size() * run.fonts().capHeight(), data, problems);
         return new FitRequest(
                 space,
                 line.anchor(),
@@ -194,10 +178,26 @@ final class LetteringCompiler {
                         .map(word -> VerticalAlign.valueOf(word.toUpperCase(Locale.ROOT)))
                         .orElse(VerticalAlign.MIDDLE),
                 data.number("inset", 0, HIGHEST).orElse(0),
-                least,
-                OptionalDouble.of(greatest),
+                heights.least(),
+                OptionalDouble.of(heights.greatest()),
                 (int) data.number("lines", 1, MOST_LINES).orElse(1),
                 data.number("squeeze", FitRequest.NARROWEST, 1).orElse(1));
+    }
+
+    /** How high capitals may be at least and at most, mm. */
+    private record Heights(double least, double greatest) {}
+
+    /** No higher than they are drawn, unless it is said. */
+    private static Heights heights(Element element, double asDrawn, DataAttributes data, Problems problems) {
+        double least = data.number("min-height", 0.05, HIGHEST).orElse(LEAST_HEIGHT);
+        double greatest = data.number("max-height", 0.05, HIGHEST).orElse(Math.max(asDrawn, least));
+        if (greatest < least) {
+            problems.error(
+                    element.place(),
+                    element.describe() + ": data-max-height is less than data-min-height",
+                    "make it at least as large");
+        }
+        return new Heights(least, Math.max(least, greatest));
     }
 
     /** Lines of the template become one text with line breaks. */

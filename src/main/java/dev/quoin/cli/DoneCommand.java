@@ -1,12 +1,10 @@
 package dev.quoin.cli;
 
 import dev.quoin.job.Done;
-import dev.quoin.job.ItemNumbers;
 import dev.quoin.job.Outcome;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.util.Collections;
 import java.util.OptionalDouble;
 import java.util.SortedSet;
 import java.util.concurrent.Callable;
@@ -83,8 +81,8 @@ final class DoneCommand implements Callable<Integer> {
         Done.Loading loading =
                 which.reprint > 0 ? new Done.Loading(true, which.reprint) : new Done.Loading(false, which.plate);
         Path folder = workingFolder.resolve(run).normalize();
-        Outcome<Done.Recorded> outcome =
-                new Done(folder, loading, seconds(), failedItems(), reason, Clock.systemUTC()).run();
+        SortedSet<Integer> items = NumberList.read(spec, "--failed", failed, "item numbers such as 4,9");
+        Outcome<Done.Recorded> outcome = new Done(folder, loading, seconds(), items, reason, Clock.systemUTC()).run();
         console.complain(outcome.problems());
         if (outcome.result().isEmpty()) {
             return ExitStatus.BAD_INPUT.code();
@@ -108,14 +106,5 @@ final class DoneCommand implements Callable<Integer> {
                     "--took '" + took + "' is no time; write minutes and seconds as 7:41, or 1:07:41");
         }
         return seconds;
-    }
-
-    private SortedSet<Integer> failedItems() {
-        if (failed.isEmpty()) {
-            return Collections.emptySortedSet();
-        }
-        return ItemNumbers.parse(failed)
-                .orElseThrow(() -> new ParameterException(
-                        spec.commandLine(), "--failed '" + failed + "' is no list of item numbers such as 4,9"));
     }
 }

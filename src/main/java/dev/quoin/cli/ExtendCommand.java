@@ -1,20 +1,17 @@
 package dev.quoin.cli;
 
 import dev.quoin.job.Extend;
-import dev.quoin.job.ItemNumbers;
 import dev.quoin.job.Outcome;
 import dev.quoin.job.Progress;
 import dev.quoin.problem.Problem;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.Collections;
 import java.util.SortedSet;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -65,8 +62,9 @@ final class ExtendCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         Path folder = workingFolder.resolve(run).normalize();
+        SortedSet<Integer> lines = NumberList.read(spec, "--add", added, "lines such as 12,40-44");
         Outcome<Extend.Extension> outcome =
-                new Extend(folder, workingFolder.resolve(order).normalize(), lines(), Progress.SILENT).run();
+                new Extend(folder, workingFolder.resolve(order).normalize(), lines, Progress.SILENT).run();
         console.complain(outcome.problems());
         if (output.json()) {
             console.say(RecordText.jsonOfExtension(outcome));
@@ -75,14 +73,5 @@ final class ExtendCommand implements Callable<Integer> {
         }
         boolean failed = outcome.problems().stream().anyMatch(Problem::isError);
         return outcome.result().isEmpty() && failed ? ExitStatus.BAD_INPUT.code() : ExitStatus.DONE.code();
-    }
-
-    private SortedSet<Integer> lines() {
-        if (added.isEmpty()) {
-            return Collections.emptySortedSet();
-        }
-        return ItemNumbers.parse(added)
-                .orElseThrow(() -> new ParameterException(
-                        spec.commandLine(), "--add '" + added + "' is no list of lines such as 12,40-44"));
     }
 }

@@ -1,13 +1,11 @@
 package dev.quoin.cli;
 
-import dev.quoin.job.ItemNumbers;
 import dev.quoin.job.Outcome;
 import dev.quoin.job.Reprint;
 import dev.quoin.job.ReprintRequest;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedSet;
@@ -151,11 +149,7 @@ final class ReprintCommand implements Callable<Integer> {
     }
 
     private SortedSet<Integer> numbers(String option, String text) {
-        if (text.isEmpty()) {
-            return Collections.emptySortedSet();
-        }
-        return ItemNumbers.parse(text)
-                .orElseThrow(() -> wrong(option + " '" + text + "' is no list of numbers such as 37,52-54"));
+        return NumberList.read(spec, option, text, "numbers such as 37,52-54");
     }
 
     private ParameterException wrong(String what) {

@@ -1,57 +1,39 @@
 package dev.quoin.geometry;
 
 /** Finds the tight box around a path: the ends of its pieces, and where its curves turn. */
-final class BoundsVisitor implements PathVisitor {
+final class BoundsVisitor extends CubicVisitor {
     private double minX = Double.POSITIVE_INFINITY;
     private double minY = Double.POSITIVE_INFINITY;
     private double maxX = Double.NEGATIVE_INFINITY;
     private double maxY = Double.NEGATIVE_INFINITY;
-    private double x;
-    private double y;
-    private double startX;
-    private double startY;
 
     Box box() {
         return new Box(minX, minY, maxX, maxY);
     }
 
     @Override
-    public void moveTo(double toX, double toY) {
-        startX = toX;
-        startY = toY;
+    protected void move(double toX, double toY) {
         end(toX, toY);
     }
 
     @Override
-    public void lineTo(double toX, double toY) {
+    protected void line(double toX, double toY) {
         end(toX, toY);
     }
 
     @Override
-    public void quadTo(double cx, double cy, double toX, double toY) {
-        // A quadratic curve is the cubic with its control points at two thirds of the way.
-        cubicTo(
-                x + (cx - x) * 2 / 3,
-                y + (cy - y) * 2 / 3,
-                toX + (cx - toX) * 2 / 3,
-                toY + (cy - toY) * 2 / 3,
-                toX,
-                toY);
-    }
-
-    @Override
-    public void cubicTo(double c1x, double c1y, double c2x, double c2y, double toX, double toY) {
+    protected void curve(
+            double fromX, double fromY, double c1x, double c1y, double c2x, double c2y, double toX, double toY) {
         if (outside(c1x, c1y) || outside(c2x, c2y) || outside(toX, toY)) {
-            turns(x, c1x, c2x, toX, true);
-            turns(y, c1y, c2y, toY, false);
+            turns(fromX, c1x, c2x, toX, true);
+            turns(fromY, c1y, c2y, toY, false);
         }
         end(toX, toY);
     }
 
     @Override
-    public void close() {
-        x = startX;
-        y = startY;
+    protected void back() {
+        // It leads to where the piece began, which is in.
     }
 
     private boolean outside(double px, double py) {
@@ -59,8 +41,6 @@ final class BoundsVisitor implements PathVisitor {
     }
 
     private void end(double toX, double toY) {
-        x = toX;
-        y = toY;
         include(toX, true);
         include(toY, false);
     }

@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.quoin.art.Mark;
 import dev.quoin.geometry.FillRule;
 import dev.quoin.problem.Problems;
-import dev.quoin.shop.FieldMirror;
 import dev.quoin.shop.Machine;
 import dev.quoin.shop.Pattern;
 import dev.quoin.shop.Step;
@@ -22,41 +21,13 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** Given simulated machines whose delays are unknown, and clocks that are off by 2 %, then the next plates are foretold. */
 class CalibrationTest {
-    private static final Machine ASSUMED = machine(5000, 350e-6, 320e-6, 90e-6, 4.5, 20);
+    private static final Machine ASSUMED = Given.machine(5000, 350e-6, 320e-6, 90e-6, 4.5, 20);
     private static final double NOISE = 0.02;
 
     private final Problems problems = new Problems();
 
-    private static Machine machine(
-            double jumpSpeed, double jumpSettle, double stroke, double corner, double load, double plate) {
-        return new Machine(
-                20,
-                1064,
-                10,
-                1.3,
-                "4",
-                10_000,
-                1,
-                1000,
-                1,
-                500,
-                jumpSpeed,
-                jumpSettle,
-                stroke,
-                0,
-                0,
-                corner,
-                load,
-                plate,
-                0,
-                0,
-                0,
-                FieldMirror.NONE,
-                0);
-    }
-
     private static Machine unknown(Random random) {
-        return machine(
+        return Given.machine(
                 ASSUMED.jumpSpeed() * factor(random),
                 ASSUMED.jumpSettle() * factor(random),
                 ASSUMED.laserOn() * factor(random),
@@ -139,7 +110,7 @@ class CalibrationTest {
 
     @Test
     void anExactClockShowsTheDelaysThemselvesIfThoseThatAreHeldAreRight() {
-        Machine truth = machine(5000, 500e-6, 320e-6, 90e-6, 6, 31);
+        Machine truth = Given.machine(5000, 500e-6, 320e-6, 90e-6, 6, 31);
         Calibrated fit = new Calibration(ASSUMED, plates(30, truth, 0, new Random(5)), problems)
                 .fit()
                 .orElseThrow();
@@ -155,7 +126,7 @@ class CalibrationTest {
 
     @Test
     void noDelayIsEverBelowZero() {
-        Machine truth = machine(5000, 0, 0, 0, 2, 0);
+        Machine truth = Given.machine(5000, 0, 0, 0, 2, 0);
         Optional<Calibrated> fit = new Calibration(ASSUMED, plates(20, truth, NOISE, new Random(3)), problems).fit();
         assertTrue(fit.orElseThrow().delays().values().stream().allMatch(seconds -> seconds >= 0));
     }

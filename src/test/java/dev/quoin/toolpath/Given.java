@@ -20,6 +20,12 @@ final class Given {
 
     /** A machine with these delays in s, and a jump speed in mm/s. */
     static Machine machine(double jumpSpeed, double jumpSettle, double laserOn, double corner) {
+        return machine(jumpSpeed, jumpSettle, laserOn, corner, 0, 0);
+    }
+
+    /** With the seconds for a piece and for a plate, too. */
+    static Machine machine(
+            double jumpSpeed, double jumpSettle, double laserOn, double corner, double load, double plate) {
         return new Machine(
                 20,
                 1064,
@@ -37,8 +43,8 @@ final class Given {
                 0,
                 0,
                 corner,
-                0,
-                0,
+                load,
+                plate,
                 0,
                 0,
                 0,
