@@ -50,6 +50,6 @@ record LargeJig(Path folder) {
     }
 
     CsvText table(String name) throws IOException {
-        return CsvText.read(run().resolve(name));
+        return quoin().table(name);
     }
 }

@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -20,8 +19,11 @@ class RotaryTest {
     @TempDir
     Path folder;
 
+    private Program quoin;
+
     @BeforeEach
     void given() throws IOException {
+        quoin = new Program(folder);
         Files.writeString(folder.resolve("order.csv"), "Name,Number\nAda,17\nBea,18\n");
         Files.writeString(folder.resolve("job.properties"), """
                 template=cup.svg
@@ -41,43 +43,24 @@ class RotaryTest {
                 + content + "</svg>\n";
     }
 
-    private Program quoin() {
-        return new Program(folder);
-    }
-
-    private Program.Ended prepare(String... options) {
-        List<String> command = new ArrayList<>(List.of("prepare", ".", "--out", "run"));
-        command.addAll(List.of(options));
-        return quoin().run(command.toArray(String[]::new));
-    }
-
-    private CsvText table(String name) throws IOException {
-        return CsvText.read(folder.resolve("run").resolve(name));
-    }
-
-    private Program.Ended prepared(String... options) {
-        Program.Ended ended = prepare(options);
-        assertEquals(0, ended.status(), ended.err());
-        Program.Ended verified = quoin().run("verify", "run");
-        assertEquals(0, verified.status(), verified.err());
-        return ended;
-    }
-
     @Test
     void marksThatLieApartGetAStripEachAndNoSeamRunsThroughThem() throws IOException {
-        Program.Ended ended = prepared();
-        assertEquals(List.of("1", "1", "1", "2", "2", "2"), table("plates.csv").column("plate"));
-        assertEquals(List.of("1", "2", "3", "1", "2", "3"), table("items.csv").column("part"));
-        assertEquals("rotary-72x60", table("plates.csv").column("jig").get(0));
+        Program.Ended ended = quoin.prepared();
+        assertEquals(
+                List.of("1", "1", "1", "2", "2", "2"), quoin.table("plates.csv").column("plate"));
+        assertEquals(
+                List.of("1", "2", "3", "1", "2", "3"), quoin.table("items.csv").column("part"));
+        assertEquals("rotary-72x60", quoin.table("plates.csv").column("jig").get(0));
         assertFalse(ended.err().contains("through marks"), ended.err());
         // The circle's middle is 50 mm around from the drawing's middle: 50 / 36 rad.
-        double turn = Double.parseDouble(table("parts.csv").column("turn_deg").get(2));
+        double turn =
+                Double.parseDouble(quoin.table("parts.csv").column("turn_deg").get(2));
         assertEquals(Math.toDegrees(50 / 36.0), turn, 0.001);
     }
 
     @Test
     void theSheetSaysHowFarToTurn() throws IOException {
-        prepared();
+        quoin.prepared();
         String sheet = Files.readString(folder.resolve("run/run-sheet.html"));
         assertTrue(
                 sheet.contains("degrees anticlockwise as seen from the drawing&#39;s lower end, to 79.58 degrees"),
@@ -89,8 +72,8 @@ class RotaryTest {
 
     @Test
     void beforeTheStartAPieceIsClampedAndNoJigSeated() throws IOException {
-        prepared();
-        assertEquals(0, quoin().run("reprint", "run", "--item", "1").status());
+        quoin.prepared();
+        assertEquals(0, quoin.run("reprint", "run", "--item", "1").status());
         for (String file : List.of("run/run-sheet.html", "run/reprints/reprint-001.html")) {
             String sheet = Files.readString(folder.resolve(file));
             assertTrue(sheet.contains("Piece: clamped, running true over a full turn, clean"), file);
@@ -102,21 +85,21 @@ class RotaryTest {
 
     @Test
     void blanksThatTheJobDoesNotNameAreCountedWithoutAName() {
-        assertTrue(prepared().out().contains("\nblanks      2 (not named)\n"));
-        assertTrue(quoin().run("quote", ".").out().contains(": 2 items; 2 blanks (not named)\n"));
-        String json = prepare("--replace", "--json").out();
+        assertTrue(quoin.prepared().out().contains("\nblanks      2 (not named)\n"));
+        assertTrue(quoin.run("quote", ".").out().contains(": 2 items; 2 blanks (not named)\n"));
+        String json = quoin.prepare("--replace", "--json").out();
         assertTrue(json.contains("\"blanks\":{\"blank\":2}"), json);
     }
 
     @Test
     void anOverlapOfStripsWithoutARoundPieceIsToldOf() {
-        Program.Ended flat = prepare("--rotary=", "--band-overlap", "0.2");
+        Program.Ended flat = quoin.prepare("--rotary=", "--band-overlap", "0.2");
         assertTrue(
                 flat.err()
                         .contains("--band-overlap: warning: no round piece is given; give --rotary too, or take"
                                 + " --band-overlap out\n"),
                 flat.err());
-        assertFalse(prepare("--band-overlap", "0.2").err().contains("no round piece is given"));
+        assertFalse(quoin.prepare("--band-overlap", "0.2").err().contains("no round piece is given"));
     }
 
     @Test
@@ -126,22 +109,22 @@ class RotaryTest {
                 <path class="outline" d="M20 30 C 60 10 140 50 180 30" fill="none" stroke="#000"/>
                 <text class="engrave" x="60" y="50" font-size="6" font-family="sans-serif">${name} ${number}</text>
                 """));
-        Program.Ended ended = prepared("--band-overlap", "0.2");
+        Program.Ended ended = quoin.prepared("--band-overlap", "0.2");
         assertTrue(ended.err().contains("seams run through marks"), ended.err());
         assertTrue(ended.err().contains("strips overlap there by 0.2 mm"), ended.err());
-        List<String> from = table("parts.csv").column("from_mm");
-        List<String> to = table("parts.csv").column("to_mm");
+        List<String> from = quoin.table("parts.csv").column("from_mm");
+        List<String> to = quoin.table("parts.csv").column("to_mm");
         assertEquals(0.2, Double.parseDouble(to.get(0)) - Double.parseDouble(from.get(1)), 1e-9);
     }
 
     @Test
     void hatchedStripsKeepToTheDrawing() {
-        prepared("--hatched");
+        quoin.prepared("--hatched");
     }
 
     @Test
     void aTaperedCupIsTiltedAndItsDrawingChangesWidthWithIt() throws IOException {
-        prepared("--rotary", "80,72");
+        quoin.prepared("--rotary", "80,72");
         String sheet = Files.readString(folder.resolve("run/run-sheet.html"));
         // asin(4 / 60) is 3.82 degrees; 40 and 36 against a mean of 38.
         assertTrue(sheet.contains("Tilt the axis by 3.82 degrees, the drawing&#39;s upper end up"), sheet);
@@ -150,7 +133,7 @@ class RotaryTest {
 
     @Test
     void aDrawingWiderThanTheWayAroundIsAnError() {
-        Program.Ended ended = prepare("--rotary", "60");
+        Program.Ended ended = quoin.prepare("--rotary", "60");
         assertEquals(1, ended.status());
         assertTrue(
                 ended.err()
@@ -161,8 +144,8 @@ class RotaryTest {
 
     @Test
     void whatIsNoDiameterIsToldAndAJigIsNotGivenToo() throws IOException {
-        assertTrue(prepare("--rotary", "wide").err().contains("--rotary: 'wide' is no diameter; write it in mm"));
-        Program.Ended both = prepare("--jig", "tray.csv");
+        assertTrue(quoin.prepare("--rotary", "wide").err().contains("--rotary: 'wide' is no diameter; write it in mm"));
+        Program.Ended both = quoin.prepare("--jig", "tray.csv");
         assertEquals(1, both.status());
         assertTrue(both.err().contains("--jig: a round piece is turned instead, as --rotary says"), both.err());
     }
@@ -177,22 +160,23 @@ class RotaryTest {
                 <text class="engrave" x="100" y="30" font-size="6" font-family="sans-serif">${number!}</text>
                 <text class="engrave" x="150" y="30" font-size="6" font-family="sans-serif">${name}</text>
                 """));
-        prepared(option.isEmpty() ? new String[0] : new String[] {option});
+        quoin.prepared(option.isEmpty() ? new String[0] : new String[] {option});
         assertEquals(
-                List.of("1", "2", "1", "2", "3", "1", "2"), table("items.csv").column("part"));
+                List.of("1", "2", "1", "2", "3", "1", "2"),
+                quoin.table("items.csv").column("part"));
         assertEquals(
-                List.of("1", "1", "2", "2", "2", "3", "3"), table("parts.csv").column("plate"));
-        List<String> turns = table("parts.csv").column("turn_deg");
+                List.of("1", "1", "2", "2", "2", "3", "3"),
+                quoin.table("parts.csv").column("plate"));
+        List<String> turns = quoin.table("parts.csv").column("turn_deg");
         assertEquals(turns.subList(0, 2), List.of(turns.get(2), turns.get(4)));
         assertTrue(Files.exists(folder.resolve("run/run-sheet.html")));
         assertFalse(Files.exists(folder.resolve("run/plate-001-part-3.svg")));
-        assertEquals(0, quoin().run("reprint", "run", "--item", "1-3").status());
-        assertEquals(0, quoin().run("done", "run", "--plate", "1").status());
-        assertEquals(0, quoin().run("status", "run").status());
+        assertEquals(0, quoin.run("reprint", "run", "--item", "1-3").status());
+        assertEquals(0, quoin.run("done", "run", "--plate", "1").status());
+        assertEquals(0, quoin.run("status", "run").status());
         Files.writeString(folder.resolve("more.csv"), "Name,Number\nAda,\nBea,18\nCy,\nDan,\n");
-        assertEquals(0, quoin().run("extend", "run", "more.csv").status());
-        Program.Ended verified = quoin().run("verify", "run");
-        assertEquals(0, verified.status(), verified.err());
+        assertEquals(0, quoin.run("extend", "run", "more.csv").status());
+        Program.Ended verified = quoin.proven();
         assertTrue(verified.out().contains("3 reprints equal to the originals"), verified.out());
     }
 
@@ -203,47 +187,44 @@ class RotaryTest {
                 <text class="engrave" x="40" y="30" font-size="6" font-family="sans-serif">${name}</text>
                 <text class="engrave" x="150" y="30" font-size="6" font-family="sans-serif">${number!}</text>
                 """));
-        prepared();
+        quoin.prepared();
         assertEquals(
                 List.of("plate-001-part-1.svg", "plate-001-part-2.svg", "plate-002.svg"),
-                table("plates.csv").column("file"));
+                quoin.table("plates.csv").column("file"));
         assertTrue(Files.readString(folder.resolve("run/run-sheet.html"))
                 .contains("Part <b>1</b>: <span class=\"file\">plate-002.svg"));
-        assertEquals(0, quoin().run("reprint", "run", "--item", "2").status());
-        Program.Ended verified = quoin().run("verify", "run");
-        assertEquals(0, verified.status(), verified.err());
+        assertEquals(0, quoin.run("reprint", "run", "--item", "2").status());
+        quoin.proven();
     }
 
     @Test
     void aReprintMarksAllStripsAgain() throws IOException {
-        prepared();
-        assertEquals(0, quoin().run("reprint", "run", "--item", "2").status());
-        assertEquals(0, quoin().run("reprint", "run", "--item", "1,2", "--pack").status());
+        quoin.prepared();
+        assertEquals(0, quoin.run("reprint", "run", "--item", "2").status());
+        assertEquals(0, quoin.run("reprint", "run", "--item", "1,2", "--pack").status());
         assertTrue(Files.exists(folder.resolve("run/reprints/reprint-001-part-3.svg")));
-        Program.Ended verified = quoin().run("verify", "run");
-        assertEquals(0, verified.status(), verified.err());
+        Program.Ended verified = quoin.proven();
         assertTrue(verified.out().contains("3 reprints equal to the originals"), verified.out());
-        assertEquals(0, quoin().run("done", "run", "--plate", "1").status());
-        assertEquals(0, quoin().run("status", "run").status());
-        assertEquals(0, quoin().run("quote", ".").status());
+        assertEquals(0, quoin.run("done", "run", "--plate", "1").status());
+        assertEquals(0, quoin.run("status", "run").status());
+        assertEquals(0, quoin.run("quote", ".").status());
     }
 
     @Test
     void anExtensionIsProvenToo() throws IOException {
-        prepared();
+        quoin.prepared();
         Files.writeString(folder.resolve("more.csv"), "Name,Number\nAda,17\nBea,18\nCy,19\n");
-        Program.Ended extended = quoin().run("extend", "run", "more.csv");
+        Program.Ended extended = quoin.run("extend", "run", "more.csv");
         assertEquals(0, extended.status(), extended.err());
-        Program.Ended verified = quoin().run("verify", "run");
-        assertEquals(0, verified.status(), verified.err());
+        quoin.proven();
     }
 
     @Test
     void aStripThatLacksAMarkIsFound() throws IOException {
-        prepared();
+        quoin.prepared();
         new Forgery(folder.resolve("run"))
                 .change("plate-001-part-3.svg", text -> text.replaceFirst("<path [^>]*/>", ""));
-        Program.Ended verified = quoin().run("verify", "run");
+        Program.Ended verified = quoin.run("verify", "run");
         assertEquals(1, verified.status());
         assertTrue(
                 verified.err().contains("the strips of item 1 together are not its drawing in step 2 (outline)"),
@@ -252,9 +233,9 @@ class RotaryTest {
 
     @Test
     void aStripThatIsTurnedOtherwiseIsFound() throws IOException {
-        prepared();
+        quoin.prepared();
         new Forgery(folder.resolve("run")).change("parts.csv", text -> text.replaceFirst(",79\\.577,", ",78.577,"));
-        Program.Ended verified = quoin().run("verify", "run");
+        Program.Ended verified = quoin.run("verify", "run");
         assertEquals(1, verified.status());
         assertTrue(verified.err().contains("the run's settings let no jig stand so"), verified.err());
     }
@@ -267,11 +248,11 @@ class RotaryTest {
     @Test
     void aCodeOnOneStripIsReadBackAndOneThatASeamWouldCutIsAnError() throws IOException {
         Files.writeString(folder.resolve("cup.svg"), code(140, 15));
-        prepared();
-        Program.Ended verified = quoin().run("verify", "run");
+        quoin.prepared();
+        Program.Ended verified = quoin.run("verify", "run");
         assertTrue(verified.out().contains("2 codes read back"), verified.out());
         Files.writeString(folder.resolve("cup.svg"), code(80, 40));
-        Program.Ended cut = prepare("--replace");
+        Program.Ended cut = quoin.prepare("--replace");
         assertEquals(1, cut.status());
         assertTrue(cut.err().contains("a code is wider than a strip, or stands where a seam must run"), cut.err());
     }

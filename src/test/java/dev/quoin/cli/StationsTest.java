@@ -19,18 +19,11 @@ class StationsTest {
 
     private LargeJig prepared(int items, String... options) throws IOException {
         LargeJig job = LargeJig.in(folder, items);
-        List<String> command = new java.util.ArrayList<>(List.of("prepare", ".", "--out", "run"));
-        command.addAll(List.of(options));
-        Program.Ended ended = job.quoin().run(command.toArray(String[]::new));
+        Program.Ended ended = job.quoin().prepare(options);
         assertEquals(0, ended.status(), ended.err());
         assertTrue(ended.err().contains("is worked in 3 stations"), ended.err());
         assertTrue(ended.err().contains("the fewest possible"), ended.err());
         return job;
-    }
-
-    private static void assertProven(LargeJig job) {
-        Program.Ended verified = job.quoin().run("verify", "run");
-        assertEquals(0, verified.status(), verified.err());
     }
 
     @Test
@@ -50,7 +43,7 @@ class StationsTest {
         for (String x : items.column("x_mm")) {
             assertEquals(30, Math.abs(Double.parseDouble(x)), 1e-9);
         }
-        assertProven(job);
+        job.quoin().proven();
     }
 
     @Test
@@ -68,7 +61,7 @@ class StationsTest {
         LargeJig job = prepared(13);
         assertEquals(List.of("1", "1", "1", "2"), job.table("plates.csv").column("plate"));
         assertTrue(Files.exists(job.run().resolve("plate-002.svg")));
-        assertProven(job);
+        job.quoin().proven();
     }
 
     @Test
@@ -81,7 +74,7 @@ class StationsTest {
         BuiltInShop.copyTo(folder.resolve("shop"), "machine.csv", "shift_s,15,s,\n");
         LargeJig job = prepared(12, "--shop", folder.resolve("shop").toString());
         assertEquals(List.of("74", "15", "15"), job.table("plates.csv").column("handling_s"));
-        assertProven(job);
+        job.quoin().proven();
     }
 
     @Test
@@ -89,7 +82,7 @@ class StationsTest {
         LargeJig job = prepared(12, "--first-piece");
         String part = job.table("items.csv").column("part").get(0);
         assertTrue(Files.exists(job.run().resolve("plate-001-part-" + part + "-first-piece.svg")));
-        assertProven(job);
+        job.quoin().proven();
     }
 
     @Test
@@ -99,7 +92,7 @@ class StationsTest {
         for (String y : items.column("y_mm")) {
             assertEquals(30, Math.abs(Double.parseDouble(y)), 1e-9);
         }
-        assertProven(job);
+        job.quoin().proven();
     }
 
     @Test
@@ -115,11 +108,11 @@ class StationsTest {
                 0, quoin.run("reprint", "run", "--item", "2,7,11", "--pack").status());
         CsvText packed = job.table("reprints/reprint-003.csv");
         assertEquals(List.of("A1", "B1", "A2"), packed.column("slot"));
-        assertProven(job);
+        job.quoin().proven();
         Program.Ended status = quoin.run("status", "run");
         assertEquals(0, status.status(), status.err());
         assertEquals(0, quoin.run("done", "run", "--reprint", "1").status());
-        assertProven(job);
+        job.quoin().proven();
     }
 
     @Test
@@ -131,7 +124,7 @@ class StationsTest {
         assertEquals(0, ended.status(), ended.err());
         assertEquals(List.of("2", "2"), job.table("plates-2.csv").column("plate"));
         assertEquals(2, job.table("parts-2.csv").column("part").size());
-        assertProven(job);
+        job.quoin().proven();
     }
 
     @Test

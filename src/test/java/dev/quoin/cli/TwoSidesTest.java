@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
@@ -18,8 +17,11 @@ class TwoSidesTest {
     @TempDir
     Path folder;
 
+    private Program quoin;
+
     @BeforeEach
     void given() throws IOException {
+        quoin = new Program(folder);
         Files.writeString(folder.resolve("order.csv"), "Name,Number\nAda,17\nBea,18\nCy,19\n");
         // A at the left, turned by 30 degrees; its pocket's left half is higher than its right one.
         Files.writeString(folder.resolve("tray.svg"), """
@@ -51,31 +53,16 @@ class TwoSidesTest {
                 """);
     }
 
-    private Program quoin() {
-        return new Program(folder);
-    }
-
-    private Program.Ended prepare(String... options) {
-        List<String> command = new ArrayList<>(List.of("prepare", ".", "--out", "run"));
-        command.addAll(List.of(options));
-        return quoin().run(command.toArray(String[]::new));
-    }
-
-    private CsvText table(String name) throws IOException {
-        return CsvText.read(folder.resolve("run").resolve(name));
-    }
-
     private void assertPrepared(String... options) {
-        Program.Ended ended = prepare(options);
+        Program.Ended ended = quoin.prepare(options);
         assertEquals(0, ended.status(), ended.err());
-        Program.Ended verified = quoin().run("verify", "run");
-        assertEquals(0, verified.status(), verified.err());
+        Program.Ended verified = quoin.proven();
         assertTrue(verified.out().contains("3 items, each once"), verified.out());
     }
 
     private void assertPose(int line, String part, String template, double x, double y, double rotation)
             throws IOException {
-        Map<String, String> row = table("items.csv").rows().get(line);
+        Map<String, String> row = quoin.table("items.csv").rows().get(line);
         assertEquals(part, row.get("part"));
         assertEquals(template, row.get("template"));
         assertEquals(x, Double.parseDouble(row.get("x_mm")), 1e-3);
@@ -90,8 +77,8 @@ class TwoSidesTest {
         assertPose(1, "2", "back.svg", 25, 10, -30);
         assertPose(2, "1", "front.svg", 25, -15, 0);
         assertPose(3, "2", "back.svg", -25, -15, 0);
-        assertEquals(List.of("1", "1", "2", "2"), table("plates.csv").column("plate"));
-        assertEquals(List.of("", "y", "", "y"), table("parts.csv").column("flip"));
+        assertEquals(List.of("1", "1", "2", "2"), quoin.table("plates.csv").column("plate"));
+        assertEquals(List.of("", "y", "", "y"), quoin.table("parts.csv").column("flip"));
     }
 
     @Test
@@ -114,7 +101,8 @@ class TwoSidesTest {
     void turningTheJigOverCountsAsAPlateAndLoadsNothingAgain() throws IOException {
         // plate_s is 20 and load_s 4.5 in the invented tables; two items, then one.
         assertPrepared();
-        assertEquals(List.of("29", "20", "24.5", "20"), table("plates.csv").column("handling_s"));
+        assertEquals(
+                List.of("29", "20", "24.5", "20"), quoin.table("plates.csv").column("handling_s"));
     }
 
     @Test
@@ -123,7 +111,7 @@ class TwoSidesTest {
         Files.writeString(
                 folder.resolve("back.svg"),
                 Files.readString(folder.resolve("back.svg")).replace("x=\"14\"", "x=\"1\""));
-        Program.Ended ended = prepare();
+        Program.Ended ended = quoin.prepare();
         assertEquals(1, ended.status());
         assertTrue(
                 ended.err().contains("its ink stands out of every usable pocket of the jig tray (template back.svg)"),
@@ -138,7 +126,7 @@ class TwoSidesTest {
                 <text class="engrave" data-fit="box" data-min-height="3" x="4" y="9" font-size="4">${number}</text>
                 </svg>
                 """);
-        Program.Ended ended = prepare();
+        Program.Ended ended = quoin.prepare();
         assertEquals(1, ended.status());
         assertTrue(ended.err().contains("(template back.svg)"), ended.err());
     }
@@ -148,7 +136,7 @@ class TwoSidesTest {
         Files.writeString(
                 folder.resolve("job.properties"),
                 Files.readString(folder.resolve("job.properties")).replace("flip=y\n", ""));
-        Program.Ended ended = prepare();
+        Program.Ended ended = quoin.prepare();
         assertEquals(1, ended.status());
         assertTrue(
                 ended.err()
@@ -164,21 +152,21 @@ class TwoSidesTest {
         assertPrepared("--back-template-column", "Back");
         assertEquals(
                 List.of("front.svg", "back.svg", "front.svg", "other.svg", "front.svg", "back.svg"),
-                table("items.csv").column("template"));
+                quoin.table("items.csv").column("template"));
     }
 
     @Test
     void aReprintMarksBothSidesInItsOwnSlotOrAnother() throws IOException {
         assertPrepared();
-        assertEquals(0, quoin().run("reprint", "run", "--item", "2").status());
+        assertEquals(0, quoin.run("reprint", "run", "--item", "2").status());
         assertTrue(Files.exists(folder.resolve("run/reprints/reprint-001-part-2.svg")));
         assertEquals(
-                0, quoin().run("reprint", "run", "--item", "2", "--slot", "A").status());
-        assertEquals(0, quoin().run("reprint", "run", "--item", "1,3", "--pack").status());
+                0, quoin.run("reprint", "run", "--item", "2", "--slot", "A").status());
+        assertEquals(0, quoin.run("reprint", "run", "--item", "1,3", "--pack").status());
         assertEquals(
-                List.of("1", "1", "2", "2"), table("reprints/reprint-003.csv").column("part"));
-        Program.Ended verified = quoin().run("verify", "run");
-        assertEquals(0, verified.status(), verified.err());
+                List.of("1", "1", "2", "2"),
+                quoin.table("reprints/reprint-003.csv").column("part"));
+        Program.Ended verified = quoin.proven();
         assertTrue(verified.out().contains("3 reprints equal to the originals"), verified.out());
     }
 
@@ -190,7 +178,7 @@ class TwoSidesTest {
                 </svg>
                 """);
         assertPrepared();
-        Program.Ended verified = quoin().run("verify", "run");
+        Program.Ended verified = quoin.run("verify", "run");
         assertTrue(verified.out().contains("3 codes read back"), verified.out());
     }
 
@@ -198,7 +186,7 @@ class TwoSidesTest {
     void anItemThatIsMissingOnTheBackIsFound() throws IOException {
         assertPrepared();
         new Forgery(folder.resolve("run")).change("items.csv", text -> text.replaceFirst("(?m)^2,3,1,1,2,B.*\\R", ""));
-        Program.Ended verified = quoin().run("verify", "run");
+        Program.Ended verified = quoin.run("verify", "run");
         assertEquals(1, verified.status());
         assertTrue(
                 verified.err().contains("item 2 of plate 1 is in 0 parts of its back, and not in 1"), verified.err());
@@ -210,14 +198,14 @@ class TwoSidesTest {
         Forgery forgery = new Forgery(folder.resolve("run"));
         forgery.change("plates.csv", text -> text.replaceFirst("(?m)^2,2,.*\\R", ""));
         forgery.change("items.csv", text -> text.replaceFirst("(?m)^3,4,1,2,2,A.*\\R", ""));
-        Program.Ended verified = quoin().run("verify", "run");
+        Program.Ended verified = quoin.run("verify", "run");
         assertEquals(1, verified.status());
         assertTrue(verified.err().contains("plate 2 is marked on 1 of 2 sides"), verified.err());
     }
 
     @Test
     void theProofShowsBothSides() throws IOException {
-        assertEquals(0, quoin().run("proof", ".", "--out", "proof.html").status());
+        assertEquals(0, quoin.run("proof", ".", "--out", "proof.html").status());
         String proof = Files.readString(folder.resolve("proof.html"));
         assertTrue(proof.contains("<h2>Piece 1</h2>"));
         assertTrue(proof.contains("<h2>Piece 1: back</h2>"));
@@ -226,14 +214,13 @@ class TwoSidesTest {
     @Test
     void quotesStatusAndExtensionsKnowTheBack() throws IOException {
         assertPrepared();
-        assertEquals(0, quoin().run("quote", ".").status());
-        assertEquals(0, quoin().run("done", "run", "--plate", "1").status());
-        assertEquals(0, quoin().run("status", "run").status());
+        assertEquals(0, quoin.run("quote", ".").status());
+        assertEquals(0, quoin.run("done", "run", "--plate", "1").status());
+        assertEquals(0, quoin.run("status", "run").status());
         Files.writeString(folder.resolve("more.csv"), "Name,Number\nAda,17\nBea,18\nCy,19\nDot,20\n");
-        Program.Ended extended = quoin().run("extend", "run", "more.csv");
+        Program.Ended extended = quoin.run("extend", "run", "more.csv");
         assertEquals(0, extended.status(), extended.err());
-        assertEquals(List.of("1", "2"), table("items-2.csv").column("part"));
-        Program.Ended verified = quoin().run("verify", "run");
-        assertEquals(0, verified.status(), verified.err());
+        assertEquals(List.of("1", "2"), quoin.table("items-2.csv").column("part"));
+        quoin.proven();
     }
 }
