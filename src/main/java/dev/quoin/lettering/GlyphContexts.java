@@ -124,7 +124,8 @@ final class GlyphContexts {
         boolean byClass = rule.number(0) == 2;
         int input = chained ? 6 : 4;
         SequenceMatch match = byClass
-                ? new SequenceMatch(classes(rule, 4), classes(rule, input), classes(rule, 8), chained)
+                ? new SequenceMatch(
+                        classes(rule, 4), classes(rule, input), chained ? classes(rule, 8) : new BitSet(), chained)
                 : new SequenceMatch(glyphs, glyphs, glyphs, chained);
         int sets = byClass ? (chained ? 10 : 6) : 4;
         BitSet covered = rule.at(2).coverage();
