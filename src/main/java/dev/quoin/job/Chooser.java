@@ -201,7 +201,8 @@ final class Chooser {
         return known("lens", recipe.lens(), shop.lenses(), recipe.place(), problems);
     }
 
-    private static <T> Optional<T> known(String what, String name, Map<String, T> all, Place place, Problems problems) {
+    /** What a name stands for; one that is not known is an error at its place. */
+    static <T> Optional<T> known(String what, String name, Map<String, T> all, Place place, Problems problems) {
         Optional<T> found = Optional.ofNullable(all.get(name));
         if (found.isEmpty()) {
             problems.error(place, "unknown " + what + " '" + name + "'", Suggestion.remedy(name, all.keySet()));

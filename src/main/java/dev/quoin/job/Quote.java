@@ -5,6 +5,7 @@ import dev.quoin.problem.Place;
 import dev.quoin.problem.Problem;
 import dev.quoin.problem.Problems;
 import dev.quoin.shop.Lens;
+import dev.quoin.shop.Shop;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -72,6 +73,7 @@ public final class Quote {
         if (job.isEmpty()) {
             return Optional.empty();
         }
+        checkLens(job.get().shop(), problems);
         boolean skipBadRows = chosen.flag(JobKey.SKIP_BAD_ROWS);
         // Made for what it finds wrong in the settings; each lens has one of its own.
         Layout layout = new Layout(job.get(), problems);
@@ -80,6 +82,13 @@ public final class Quote {
         return new RowErrors(job.get(), problems).stopTheJob(skipBadRows)
                 ? Optional.empty()
                 : Optional.of(new LensQuotes(job.get(), survey, progress));
+    }
+
+    /** All lenses are compared, whichever the job names; one that there is not is a slip all the same. */
+    private void checkLens(Shop shop, Problems problems) {
+        settings.text(JobKey.LENS)
+                .filter(name -> !name.equals(Chooser.AUTO))
+                .ifPresent(name -> Chooser.known("lens", name, shop.lenses(), settings.place(JobKey.LENS), problems));
     }
 
     private static List<QuoteLine> lines(LensQuotes quotes) throws IOException {

@@ -41,7 +41,7 @@ import java.util.stream.Collectors;
 /** Lays what was planned and worked out before the papers, which work nothing out themselves. */
 final class SheetViews {
     /** Stands on papers where a job names no blank. */
-    static final Blank UNNAMED = new Blank("no blank named", "", 0, 0, 0, "", "");
+    static final Blank UNNAMED = new Blank("(not named)", "", 0, 0, 0, "", "");
 
     private final LoadedJob job;
     private final Plan plan;
@@ -203,8 +203,9 @@ final class SheetViews {
     private static List<BlankCount> blanks(RunTotals totals) {
         List<BlankCount> counts = new ArrayList<>();
         totals.blanks().forEach((blank, count) -> {
-            Blank one = blank.orElse(UNNAMED);
-            counts.add(new BlankCount(one.name(), one.material(), count, totals.spares(count)));
+            String name = blank.map(Blank::name).orElse("blank " + UNNAMED.name());
+            String material = blank.map(Blank::material).orElse("");
+            counts.add(new BlankCount(name, material, count, totals.spares(count)));
         });
         return counts;
     }

@@ -53,6 +53,21 @@ class QuoteTest {
     }
 
     @Test
+    void allLensesAreComparedButOneThatThereIsNotIsAnError() throws IOException {
+        job.with(JobKey.LENS, "long-200");
+        assertEquals(2, quote().result().orElseThrow().lines().size());
+        job.with(JobKey.LENS, "nosuch");
+        Outcome<Quotation> refused = quote();
+        assertTrue(refused.result().isEmpty());
+        assertEquals(
+                List.of("unknown lens 'nosuch'"),
+                refused.problems().stream()
+                        .filter(Problem::isError)
+                        .map(Problem::message)
+                        .toList());
+    }
+
+    @Test
     void theSmallestFieldThatReachesEverySlotIsTaken() throws IOException {
         Quotation quotation = quote().result().orElseThrow();
         assertEquals("short-100", quotation.choice().orElseThrow().lens());
