@@ -26,7 +26,7 @@ if %made_for%=="%this%" goto start
 rmdir /s /q "%lib%\first-run" 2>nul
 del /q "%archive%" "%lib%\new.jsa" 2>nul
 "%java%" -XX:ArchiveClassesAtExit="%lib%\new.jsa" -Xlog:disable -XX:+UseSerialGC -Djava.awt.headless=true ^
-    -cp "%lib%\quoin.jar" dev.quoin.cli.FirstStart "%lib%\first-start" "%lib%\first-run" >nul 2>&1
+    -Dorg.freemarker.loggerLibrary=none -cp "%lib%\quoin.jar" dev.quoin.cli.FirstStart "%lib%\first-start" "%lib%\first-run" >nul 2>&1
 if exist "%lib%\new.jsa" move /y "%lib%\new.jsa" "%archive%" >nul 2>&1
 rmdir /s /q "%lib%\first-run" 2>nul
 >"%archive%.for" echo "%this%"
