@@ -8,9 +8,9 @@ import java.util.Set;
 
 /**
  * Characters that nobody sees and that can garble a marking: those that turn the direction of letters, and those without
- * width; controls are errors already when the table is read. The two joiners (U+200C, U+200D) are a part of how some scripts are written (The Unicode Standard, section
- * 23.2, Cursive Connection and Ligatures) and of emoji; after others they are as doubtful. So is the space without width,
- * but in scripts that set no spaces between words.
+ * width; controls are errors already when the table is read. The two joiners (U+200C, U+200D) are a part of how some scripts
+ * are written (The Unicode Standard, section 23.2, Cursive Connection and Ligatures) and of emoji; after others they are as
+ * doubtful. So is the space without width, but in scripts that set no spaces between words.
  */
 final class HiddenCharacters implements ColumnDoubts {
     private static final char ZERO_WIDTH_SPACE = '\u200B';
