@@ -22,9 +22,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** Small made-up sheets for tests; numbers of items start high, so that no other figure looks like one. */
-final class SampleSheet {
-    static final int FIRST_ITEM = 7001;
+/** Small made-up sheets for tests and benchmarks; numbers of items start high, so that no other figure looks like one. */
+public final class SampleSheet {
+    public static final int FIRST_ITEM = 7001;
     static final Path ROUND = Path.of(new java.awt.geom.Ellipse2D.Double(-13, -13, 26, 26));
     static final Path OBLONG = Path.of(Box.centred(30, 14));
 
@@ -90,7 +90,7 @@ final class SampleSheet {
     }
 
     /** A tray of 5 by 4 round pockets; texts are laid in from {@code texts} in turn, two lines each. */
-    static PlateView tray(int number, int firstItem, List<String> texts) {
+    public static PlateView tray(int number, int firstItem, List<String> texts) {
         List<SlotView> slots = new ArrayList<>();
         int item = firstItem;
         for (int i = 0; i < 20; i++) {
@@ -131,7 +131,7 @@ final class SampleSheet {
                         "stainless steel", "hexavalent chromium and nickel", "run extraction", "made up")));
     }
 
-    static SheetHead head(String run, List<PlateView> plates, List<Problem> problems, List<LeftOut> leftOut) {
+    public static SheetHead head(String run, List<PlateView> plates, List<Problem> problems, List<LeftOut> leftOut) {
         List<PlateLine> index = new ArrayList<>();
         double ends = 600;
         for (PlateView plate : plates) {
