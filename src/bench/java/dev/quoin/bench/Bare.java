@@ -1,10 +1,30 @@
 package dev.quoin.bench;
 
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+
 /** A program that does nothing but say so. */
 final class Bare {
     private Bare() {}
 
     public static void main(String[] args) {
         System.out.println("nothing");
+    }
+
+    /** Runs it in a Java of its own. */
+    static Child run() throws IOException {
+        Path java = Path.of(System.getProperty("java.home"), "bin", "java");
+        return Child.run(
+                Map.of(),
+                List.of(
+                        java.toString(),
+                        "-Xshare:auto",
+                        "-XX:TieredStopAtLevel=1",
+                        "-XX:+UseSerialGC",
+                        "-cp",
+                        System.getProperty("java.class.path"),
+                        Bare.class.getName()));
     }
 }
