@@ -20,6 +20,7 @@ public final class Benchmarks {
         Pattern wanted = Pattern.compile(args[0]);
         List<WholeProgram> whole = Stream.of(
                         new ColdStarts(),
+                        new Watching(),
                         new TenThousandItems(),
                         new TwoThreads(),
                         new LargeOrders(Integer.getInteger("quoin.items")))

@@ -2,9 +2,11 @@ package dev.quoin.bench;
 
 import java.io.IOException;
 import java.io.Writer;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.SplittableRandom;
 
 /**
@@ -12,6 +14,8 @@ import java.util.SplittableRandom;
  * a logo, a border and a Data Matrix, in a tray of 20 pockets.
  */
 record InventedJob(Path folder) {
+    static final String TEMPLATE_FILE = "tag.svg";
+
     private static final List<String> NAMES = List.of(
             "Maren", "Tobias", "Aoife", "Karel", "Ilse", "Jan", "Petra", "Lena", "Mikkel", "Freya", "Bram", "Tove",
             "Nils", "Sanna", "Pavel", "Ingrid", "Hedda", "Ewan", "Zuzana", "Björn", "Élodie", "Renée");
@@ -35,7 +39,7 @@ record InventedJob(Path folder) {
               <text class="engrave" data-fit="role-box" x="26" y="16" text-anchor="middle" font-size="3"
                     font-family="Barlow">${role}</text>
               <rect class="engrave" data-code="datamatrix" data-content="${number}" x="39.5" y="8" width="9" height="9"/>
-              <rect class="outline" x="1" y="1" width="48" height="23" rx="2" fill="none" stroke="#000"/>
+              <rect class="outline" x="1" y="1" width="48" height="23" rx="%s" fill="none" stroke="#000"/>
             </svg>
             """;
 
@@ -50,7 +54,8 @@ record InventedJob(Path folder) {
     /** Writes the files of the job. */
     static InventedJob of(int items, Path folder) throws IOException {
         Files.createDirectories(folder);
-        Files.writeString(folder.resolve("tag.svg"), TEMPLATE);
+        InventedJob job = new InventedJob(folder);
+        Files.write(job.template(), template(2));
         Files.writeString(folder.resolve("tray.csv"), tray());
         Files.writeString(folder.resolve("job.properties"), SETTINGS);
         SplittableRandom random = new SplittableRandom(items);
@@ -61,7 +66,17 @@ record InventedJob(Path folder) {
                         + (10_000_000 + i) + "\n");
             }
         }
-        return new InventedJob(folder);
+        return job;
+    }
+
+    /** The template's file. */
+    Path template() {
+        return folder.resolve(TEMPLATE_FILE);
+    }
+
+    /** A template whose border has corners of this radius, in mm. */
+    static byte[] template(double corners) {
+        return String.format(Locale.ROOT, TEMPLATE, corners).getBytes(StandardCharsets.UTF_8);
     }
 
     private static String one(List<String> words, SplittableRandom random) {
