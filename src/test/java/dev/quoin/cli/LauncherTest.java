@@ -54,7 +54,7 @@ class LauncherTest {
                 echo "$1" >>"%s"
                 case $1 in
                     -version) echo 'openjdk version "%s" 2021-10-19' >&2 ;;
-                    -XX:ArchiveClassesAtExit=*) %s ;;
+                    -XX:ArchiveClassesAtExit=*|-XX:AOTCacheOutput=*) %s ;;
                     *) printf '<%%s>\\n' "$@" ;;
                 esac
                 """.formatted(folder.resolve("calls.txt"), version, archive)));
@@ -104,7 +104,7 @@ class LauncherTest {
 
     private long archivesMade() throws IOException {
         return Files.readAllLines(folder.resolve("calls.txt")).stream()
-                .filter(call -> call.startsWith("-XX:ArchiveClassesAtExit"))
+                .filter(call -> call.matches("-XX:(ArchiveClassesAtExit|AOTCacheOutput)=.*"))
                 .count();
     }
 
@@ -169,6 +169,21 @@ class LauncherTest {
     }
 
     @Test
+    void aJavaThatCanLinkAheadArchivesWhatItLinked() throws Exception {
+        assertStarts(start());
+        Path young = java("young", "25", "touch \"${1#*=}\"");
+        Path old = java;
+        java = young;
+        assertEquals(
+                "<-XX:AOTCache=" + lib.resolve("classes.aot") + ">",
+                start().said().get(1));
+        assertFalse(Files.exists(lib.resolve("classes.jsa")));
+        java = old;
+        assertStarts(start());
+        assertFalse(Files.exists(lib.resolve("classes.aot")));
+    }
+
+    @Test
     void aJavaThatMakesNoArchiveIsNotAskedAtEachStart() throws Exception {
         java = java("plain", "17.0.1", "false");
         start();
@@ -180,7 +195,7 @@ class LauncherTest {
         assertEquals(1, archivesMade());
         try (var left = Files.list(lib)) {
             assertEquals(
-                    List.of("classes.jsa.for", "quoin.jar"),
+                    List.of("classes.for", "quoin.jar"),
                     left.map(file -> file.getFileName().toString()).sorted().toList());
         }
     }
