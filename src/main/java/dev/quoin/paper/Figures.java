@@ -3,42 +3,42 @@ package dev.quoin.paper;
 import dev.quoin.geometry.Decimals;
 
 /** How papers write figures; the same on every locale. */
-public final class Figures {
+final class Figures {
     private static final int MINUTE = 60;
     private static final int HOUR = 3600;
 
     /** A length in mm, an angle, a percentage: at most three decimals, no unit. */
-    public String plain(double value) {
+    String plain(double value) {
         return Decimals.text(value, Decimals.COORDINATE);
     }
 
     /** A figure of optics: three significant digits. */
-    public String three(double value) {
+    String three(double value) {
         return Decimals.significant(value, 3);
     }
 
     /** A thousandth of a unit as the whole: J as mJ. */
-    public String milli(double value) {
+    String milli(double value) {
         return three(value * 1e3);
     }
 
     /** A thousand of a unit as one: W as kW. */
-    public String kilo(double value) {
+    String kilo(double value) {
         return three(value / 1e3);
     }
 
     /** A share as whole percent. */
-    public String percent(double share) {
+    String percent(double share) {
         return Decimals.text(100 * share, 0);
     }
 
     /** A time with every digit that the plan has, s, for machines to read. */
-    public String seconds(double seconds) {
+    String seconds(double seconds) {
         return Decimals.seconds(seconds);
     }
 
     /** A time for people: {@code 8.4 s}, {@code 12 min 30 s}, {@code 3 h 05 min}, rounded to what it shows. */
-    public String time(double seconds) {
+    String time(double seconds) {
         if (seconds < MINUTE - 0.05) {
             return Decimals.text(seconds, 1) + " s";
         }

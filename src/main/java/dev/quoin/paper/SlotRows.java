@@ -3,19 +3,16 @@ package dev.quoin.paper;
 import freemarker.core.HTMLOutputFormat;
 import freemarker.core.TemplateHTMLOutputModel;
 import freemarker.template.TemplateModelException;
-import java.util.List;
 
 /**
  * What sheets say of each slot, as HTML. A large run has more of it than of all else together, and a template takes some
  * ten times as long.
  */
-public final class SlotRows {
+final class SlotRows {
     private final Figures figures = new Figures();
 
-    SlotRows() {}
-
     /** The slots of a jig's picture. */
-    public TemplateHTMLOutputModel picture(JigPicture picture) throws TemplateModelException {
+    TemplateHTMLOutputModel picture(JigPicture picture) throws TemplateModelException {
         StringBuilder html = new StringBuilder(400 * picture.slots().size());
         for (JigPicture.Drawn drawn : picture.slots()) {
             draw(drawn, picture.unit(), html);
@@ -24,9 +21,9 @@ public final class SlotRows {
     }
 
     /** The rows of the table of loading: of each slot that is filled. */
-    public TemplateHTMLOutputModel loading(List<SlotView> slots) throws TemplateModelException {
-        StringBuilder html = new StringBuilder(400 * slots.size());
-        for (SlotView slot : slots) {
+    TemplateHTMLOutputModel loading(PlateView plate) throws TemplateModelException {
+        StringBuilder html = new StringBuilder(400 * plate.slots().size());
+        for (SlotView slot : plate.slots()) {
             if (slot.filled()) {
                 load(slot, html);
             }

@@ -2,7 +2,6 @@ package dev.quoin.paper;
 
 import freemarker.core.HTMLOutputFormat;
 import freemarker.template.Configuration;
-import freemarker.template.DefaultObjectWrapperBuilder;
 import freemarker.template.Template;
 import freemarker.template.TemplateException;
 import freemarker.template.TemplateExceptionHandler;
@@ -15,8 +14,7 @@ import java.util.Map;
 /** The templates of the papers, beside this class as resources; every value is escaped for HTML. */
 final class Templates {
     private static final Configuration TEMPLATES = configuration();
-    private static final Figures FIGURES = new Figures();
-    private static final SlotRows SLOT_ROWS = new SlotRows();
+    private static final Map<String, Object> FUNCTIONS = TemplateFunctions.all();
 
     private Templates() {}
 
@@ -28,8 +26,7 @@ final class Templates {
     static void write(String name, Map<String, Object> view, Writer out) throws IOException {
         Template template = TEMPLATES.getTemplate(name);
         Map<String, Object> model = new HashMap<>(view);
-        model.put("figures", FIGURES);
-        model.put("slotRows", SLOT_ROWS);
+        model.putAll(FUNCTIONS);
         try {
             template.process(model, out);
         } catch (TemplateException e) {
@@ -48,7 +45,7 @@ final class Templates {
         templates.setOutputFormat(HTMLOutputFormat.INSTANCE);
         templates.setTemplateExceptionHandler(TemplateExceptionHandler.RETHROW_HANDLER);
         templates.setLogTemplateExceptions(false);
-        templates.setObjectWrapper(new DefaultObjectWrapperBuilder(version).build());
+        templates.setObjectWrapper(new ViewWrapper());
         return templates;
     }
 }
