@@ -24,7 +24,7 @@ final class FaceSurvey {
         for (Placement placement : placements) {
             Path pocket = placement.slot().pocket();
             if (placement.slot().usable() && !pockets.containsKey(pocket)) {
-                pockets.put(pocket, new PocketFit(pocket));
+                pockets.put(pocket, PocketFit.of(pocket));
                 known.put(pocket, Collections.newSetFromMap(new IdentityHashMap<>()));
                 holdsAll.put(pocket, true);
             }

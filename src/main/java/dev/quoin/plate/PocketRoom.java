@@ -9,6 +9,6 @@ public final class PocketRoom {
 
     /** Whether it lies inside the slot's pocket, its middle on the slot's centre. */
     public static boolean holds(Slot slot, Path outline) {
-        return new PocketFit(slot.pocket()).holds(outline);
+        return PocketFit.of(slot.pocket()).holds(outline);
     }
 }

@@ -21,7 +21,7 @@ public final class SlotCheck {
                     .forEach(mark ->
                             ink.add(step.method() == Method.FILL ? mark.area().outline() : mark.path()));
         }
-        PocketFit pocket = new PocketFit(placement.slot().pocket());
+        PocketFit pocket = PocketFit.of(placement.slot().pocket());
         Box inField = ink.stream()
                 .map(path -> path.transform(placement.pose()).bounds())
                 .reduce(Box.EMPTY, Box::union);
