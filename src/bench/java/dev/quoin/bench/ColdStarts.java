@@ -25,7 +25,7 @@ final class ColdStarts implements WholeProgram {
     private static void tell(String what, Runs runs, double bare) {
         Child median = runs.median();
         System.out.printf(
-                "%-36s %8.3f s  %.1f times a bare Java program (%.3f s), medians of %d  peak %d MB%n",
+                "%-36s %8.3f s  %.1f times a bare Java program (%.3f s), medians of %d, bar: at most 8  peak %d MB, bar: at most 120%n",
                 what, median.seconds(), median.seconds() / bare, bare, RUNS, median.peakMb());
     }
 }

@@ -19,7 +19,7 @@ record LargeOrders(int most) implements WholeProgram {
             Distribution.delete(quoin.run(large));
             double ofLarge = prepare.seconds() / items;
             System.out.printf(
-                    "prepare of %,9d items           %8.3f s  an item takes %.3f ms, %.2f times as long as of 10,000 (%.3f ms)  peak %d MB%n",
+                    "prepare of %,9d items           %8.3f s  an item takes %.3f ms, %.2f times as long as of 10,000 (%.3f ms), bar: at most 1.1  peak %d MB%n",
                     items, prepare.seconds(), ofLarge * 1e3, ofLarge / ofSmall, ofSmall * 1e3, prepare.peakMb());
         }
     }

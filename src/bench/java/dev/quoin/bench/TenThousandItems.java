@@ -40,7 +40,7 @@ final class TenThousandItems implements WholeProgram {
         double median = copies.median().seconds();
         double least = copies.least().seconds();
         System.out.printf(
-                "copy of that run (cp -r)             %8.3f s, median of %d: %,.0f MB/s; prepare takes %.1f times as long%n",
+                "copy of that run (cp -r)             %8.3f s, median of %d: %,.0f MB/s; prepare takes %.1f times as long, bar: at most 10%n",
                 median, COPIES, megabytes / median, work / median);
         System.out.printf(
                 "the quickest of those copies         %8.3f s: %,.0f MB/s; prepare takes %.1f times as long%n",

@@ -23,7 +23,7 @@ final class TwoThreads implements WholeProgram {
         Distribution.delete(quoin.run(job));
         double both = seconds(times, () -> twoPrograms(quoin, job));
         System.out.printf(
-                "%,9d items, two threads           %8.3f s  %.2f times as fast as one thread (%.3f s)%n",
+                "%,9d items, two threads           %8.3f s  %.2f times as fast as one thread (%.3f s), bar: at least 1.6%n",
                 items, two, one / two, one);
         System.out.printf(
                 "two programs at once, against one    %8.3f s  %.2f times the items a second (one alone: %.3f s); two threads reach %.2f of that%n",
