@@ -14,6 +14,7 @@ import dev.quoin.plate.PlateTime;
 import dev.quoin.plate.Stand;
 import dev.quoin.plate.StepTime;
 import dev.quoin.shop.Blank;
+import dev.quoin.shop.Cylinder;
 import dev.quoin.store.ReprintFolder;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -80,7 +81,7 @@ record ReprintViews(String run, String reason) {
                 plate.lens(),
                 round,
                 plate.lens().focusDistance() + (round ? 0 : blank.thickness()),
-                plate.jig(),
+                Cylinder.title(plate.jig()),
                 1,
                 plate.items().size(),
                 List.of(),

@@ -3,6 +3,7 @@ package dev.quoin.job;
 import dev.quoin.paper.Change;
 import dev.quoin.plate.Group;
 import dev.quoin.shop.Blank;
+import dev.quoin.shop.Cylinder;
 import dev.quoin.shop.Machine;
 import java.util.ArrayList;
 import java.util.List;
@@ -26,7 +27,11 @@ record SetUp(boolean needed, List<Change> changes, double seconds) {
     private static List<Change> changes(Group before, Group now) {
         List<Change> changes = new ArrayList<>();
         add(changes, Change.What.LENS, before.lens().name(), now.lens().name());
-        add(changes, Change.What.JIG, before.jig().name(), now.jig().name());
+        add(
+                changes,
+                Change.What.JIG,
+                Cylinder.title(before.jig().name()),
+                Cylinder.title(now.jig().name()));
         add(changes, Change.What.BLANK, name(before.blank()), name(now.blank()));
         add(changes, Change.What.RECIPE, before.recipe().name(), now.recipe().name());
         return changes;

@@ -26,6 +26,7 @@ import dev.quoin.plate.WorkedPlate;
 import dev.quoin.problem.Problem;
 import dev.quoin.problem.Problems;
 import dev.quoin.shop.Blank;
+import dev.quoin.shop.Cylinder;
 import dev.quoin.shop.Material;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -187,7 +188,7 @@ final class SheetViews {
                 group.lens(),
                 group.jig().round().isPresent(),
                 group.lens().focusDistance() + (group.jig().round().isPresent() ? 0 : blank.thickness()),
-                group.jig().name(),
+                Cylinder.title(group.jig().name()),
                 own.size(),
                 own.stream().mapToInt(plate -> plate.seats().size()).sum(),
                 notes.of(group),

@@ -11,7 +11,7 @@ import java.util.List;
  * @param round whether its pieces are round: then the height is that down to their top line
  * @param heightToSet from the lens's reference face down to what the blank lies on: the focus distance and the blank's
  *     thickness together, mm
- * @param jig its name
+ * @param jig as papers name it
  * @param plates how many plates it fills
  * @param items how many items it has
  * @param notes remarks to read before it starts, each a sentence without a full stop

@@ -34,6 +34,17 @@ public record Cylinder(double bottom, double top, double height) {
                 + Decimals.mm(height);
     }
 
+    /** How papers name what holds it: {@code rotary (80 to 65 mm across, 90 mm long)}. */
+    public String title() {
+        return "rotary (" + Decimals.mm(bottom) + (isTapered() ? " to " + Decimals.mm(top) : "") + " mm across, "
+                + Decimals.mm(height) + " mm long)";
+    }
+
+    /** How papers name a jig of this name. */
+    public static String title(String jig) {
+        return named(jig).map(Cylinder::title).orElse(jig);
+    }
+
     public boolean isTapered() {
         return bottom != top;
     }

@@ -66,6 +66,7 @@ class RotaryTest {
                 sheet.contains("degrees anticlockwise as seen from the drawing&#39;s lower end, to 79.58 degrees"),
                 sheet);
         assertTrue(sheet.contains("One round piece a load"));
+        assertTrue(sheet.contains("rotary (72 mm across, 60 mm long)"), sheet);
         assertTrue(sheet.contains("</b> (focus distance), down to the top line of the piece"), sheet);
         assertFalse(sheet.contains("what the blank lies on"), sheet);
     }
