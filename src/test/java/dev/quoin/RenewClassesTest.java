@@ -20,6 +20,7 @@ import java.util.jar.JarEntry;
 import java.util.jar.JarOutputStream;
 import java.util.stream.Stream;
 import java.util.zip.ZipFile;
+import javax.tools.ToolProvider;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
@@ -71,33 +72,50 @@ class RenewClassesTest {
 
     private static final String OLD = "dev.quoin.Old";
 
+    private Path jar;
+    private Path renewal;
     private Path renewed;
     private URLClassLoader classes;
 
     @BeforeAll
     void renew(@TempDir Path folder) throws Exception {
-        Path jar = folder.resolve("before.jar");
+        jar = folder.resolve("before.jar");
+        renewal = folder.resolve("renewal");
         renewed = folder.resolve("after.jar");
         try (JarOutputStream out = new JarOutputStream(Files.newOutputStream(jar))) {
             put(out, OLD.replace('.', '/') + ".class", oldClass());
             putAll(out, Path.of("target/classes"), "");
             putAll(out, Path.of("target/test-classes"), "RenewClassesTest");
         }
-        Process build = new ProcessBuilder(
-                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                        "-cp",
-                        System.getProperty("java.class.path"),
-                        "src/build/RenewClasses.java",
-                        jar.toString(),
-                        renewed.toString())
-                .inheritIO()
-                .start();
-        assertEquals(0, build.waitFor());
+        compile();
+        renewTo(renewed);
         List<URL> path = new ArrayList<>(List.of(renewed.toUri().toURL()));
         for (String entry : System.getProperty("java.class.path").split(File.pathSeparator)) {
             path.add(Path.of(entry).toUri().toURL());
         }
         classes = new URLClassLoader(path.toArray(URL[]::new), ClassLoader.getPlatformClassLoader());
+    }
+
+    private void compile() throws IOException {
+        List<String> arguments =
+                new ArrayList<>(List.of("-cp", System.getProperty("java.class.path"), "-d", renewal.toString()));
+        try (Stream<Path> sources = Files.list(Path.of("src/build"))) {
+            sources.map(Path::toString).forEach(arguments::add);
+        }
+        assertEquals(0, ToolProvider.getSystemJavaCompiler().run(null, null, null, arguments.toArray(String[]::new)));
+    }
+
+    private void renewTo(Path file) throws IOException, InterruptedException {
+        Process build = new ProcessBuilder(
+                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "-cp",
+                        renewal + File.pathSeparator + System.getProperty("java.class.path"),
+                        "RenewClasses",
+                        jar.toString(),
+                        file.toString())
+                .inheritIO()
+                .start();
+        assertEquals(0, build.waitFor());
     }
 
     private static void putAll(JarOutputStream out, Path root, String name) throws IOException {
@@ -193,10 +211,10 @@ class RenewClassesTest {
     @Test
     void allRecordsOfTheProgramAreSpeltOutAndPassTheVerifier() throws Exception {
         int records = 0;
-        try (var jar = new ZipFile(renewed.toFile())) {
-            for (var entry : Collections.list(jar.entries())) {
+        try (var zip = new ZipFile(renewed.toFile())) {
+            for (var entry : Collections.list(zip.entries())) {
                 byte[] bytes;
-                try (InputStream in = jar.getInputStream(entry)) {
+                try (InputStream in = zip.getInputStream(entry)) {
                     bytes = in.readAllBytes();
                 }
                 ClassReader reader = new ClassReader(bytes);
