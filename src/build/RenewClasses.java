@@ -1,11 +1,14 @@
 import java.io.IOException;
-import java.io.InputStream;
 import java.net.URL;
 import java.net.URLClassLoader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
+import java.util.ArrayList;
 import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.zip.CRC32;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
@@ -16,14 +19,18 @@ import org.objectweb.asm.ClassWriter;
 import org.objectweb.asm.MethodVisitor;
 import org.objectweb.asm.Opcodes;
 import org.objectweb.asm.commons.JSRInlinerAdapter;
+import org.objectweb.asm.tree.ClassNode;
 
 /**
  * Rewrites a jar for a quick start. A class-data archive passes over class files older than Java 6, which some libraries
  * still have: they are raised to Java 8, with the stack maps that this asks for. What Java would put together at the first
- * call of a record's {@code equals} and {@code hashCode} is spelt out. Entries are stored, not compressed. The same jar gives
- * the same bytes.
+ * call of a record's {@code equals} and {@code hashCode}, and of each lambda and method reference of the program itself, is
+ * spelt out: the archive holds such a class as any other, while a lambda would be linked anew at each start. Entries are
+ * stored, not compressed. The same jar gives the same bytes.
  */
 final class RenewClasses {
+    private static final String CLASS = ".class";
+    private static final String PROGRAM = "dev/quoin/";
     private static final int OLDEST = Opcodes.V1_6;
     private static final int RENEWED = Opcodes.V1_8;
 
@@ -39,18 +46,45 @@ final class RenewClasses {
                 ZipFile in = new ZipFile(from.toFile());
                 ZipOutputStream out = new ZipOutputStream(Files.newOutputStream(Path.of(args[1])))) {
             RenewClasses renewal = new RenewClasses(classes);
+            Map<String, ClassNode> program = new LinkedHashMap<>();
             for (ZipEntry entry : Collections.list(in.entries())) {
-                try (InputStream bytes = in.getInputStream(entry)) {
-                    byte[] old = bytes.readAllBytes();
-                    store(entry, entry.getName().endsWith(".class") ? renewal.renew(old) : old, out);
+                String name = entry.getName();
+                byte[] old = in.getInputStream(entry).readAllBytes();
+                if (!name.endsWith(CLASS)) {
+                    store(name, old, entry.getLastModifiedTime(), out);
+                } else if (!name.startsWith(PROGRAM)) {
+                    store(name, renewal.renew(old), entry.getLastModifiedTime(), out);
+                } else {
+                    ClassNode node = new ClassNode();
+                    new ClassReader(renewal.renew(old)).accept(node, 0);
+                    program.put(node.name, node);
                 }
+            }
+            for (ClassNode node : withLambdas(program)) {
+                ZipEntry host = in.getEntry(nestHost(node) + CLASS);
+                ClassWriter writer = new ClassWriter(ClassWriter.COMPUTE_MAXS);
+                node.accept(writer);
+                store(node.name + CLASS, writer.toByteArray(), host.getLastModifiedTime(), out);
             }
         }
     }
 
-    private static void store(ZipEntry old, byte[] bytes, ZipOutputStream out) throws IOException {
-        ZipEntry entry = new ZipEntry(old.getName());
-        entry.setLastModifiedTime(FileTime.from(old.getLastModifiedTime().toInstant()));
+    /** All classes of the program, changed, and those that its lambdas become. */
+    private static List<ClassNode> withLambdas(Map<String, ClassNode> program) {
+        List<ClassNode> all = new ArrayList<>(program.values());
+        for (ClassNode caller : program.values()) {
+            all.addAll(SpeltOutLambdas.of(caller, program.get(nestHost(caller))));
+        }
+        return all;
+    }
+
+    private static String nestHost(ClassNode node) {
+        return node.nestHostClass == null ? node.name : node.nestHostClass;
+    }
+
+    private static void store(String name, byte[] bytes, FileTime time, ZipOutputStream out) throws IOException {
+        ZipEntry entry = new ZipEntry(name);
+        entry.setLastModifiedTime(FileTime.from(time.toInstant()));
         entry.setMethod(ZipEntry.STORED);
         entry.setSize(bytes.length);
         CRC32 sum = new CRC32();

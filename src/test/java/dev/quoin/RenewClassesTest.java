@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.File;
 import java.io.IOException;
 import java.io.InputStream;
+import java.lang.reflect.Method;
+import java.lang.reflect.Modifier;
 import java.net.URL;
 import java.net.URLClassLoader;
 import java.nio.file.Files;
@@ -13,8 +15,10 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.jar.JarEntry;
 import java.util.jar.JarOutputStream;
@@ -25,6 +29,8 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.objectweb.asm.ClassReader;
 import org.objectweb.asm.ClassVisitor;
 import org.objectweb.asm.ClassWriter;
@@ -34,9 +40,9 @@ import org.objectweb.asm.MethodVisitor;
 import org.objectweb.asm.Opcodes;
 
 /**
- * What the build makes of a jar ({@code src/build/RenewClasses.java}): its records compare as the compiler's do, and old
- * classes still do what they did. Here it is all of the program's classes, a few records made for the purpose, and a class
- * of 1996's kind.
+ * What the build makes of a jar ({@code src/build/RenewClasses.java}): its records compare as the compiler's do, its lambdas
+ * and old classes still do what they did. Here it is all of the program's classes, a few records and lambdas made for the
+ * purpose, and a class of 1996's kind.
  */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class RenewClassesTest {
@@ -86,6 +92,7 @@ class RenewClassesTest {
             put(out, OLD.replace('.', '/') + ".class", oldClass());
             putAll(out, Path.of("target/classes"), "");
             putAll(out, Path.of("target/test-classes"), "RenewClassesTest");
+            putAll(out, Path.of("target/test-classes"), "LambdasOfAllKinds");
         }
         compile();
         renewTo(renewed);
@@ -208,28 +215,46 @@ class RenewClassesTest {
         assertCompare(Overloaded.class, List.of(new Object[] {1}, new Object[] {2}));
     }
 
-    @Test
-    void allRecordsOfTheProgramAreSpeltOutAndPassTheVerifier() throws Exception {
-        int records = 0;
-        try (var zip = new ZipFile(renewed.toFile())) {
-            for (var entry : Collections.list(zip.entries())) {
-                byte[] bytes;
-                try (InputStream in = zip.getInputStream(entry)) {
-                    bytes = in.readAllBytes();
-                }
-                ClassReader reader = new ClassReader(bytes);
-                if ("java/lang/Record".equals(reader.getSuperName())) {
-                    records++;
-                    assertEquals(Set.of(), madeAtFirstCall(reader), entry.getName());
-                    Class.forName(reader.getClassName().replace('/', '.'), true, classes);
-                }
-            }
-        }
-        assertTrue(records > 100, records + " records");
+    static Stream<String> kindsOfLambdas() {
+        return Arrays.stream(LambdasOfAllKinds.class.getDeclaredMethods())
+                .filter(method -> !Modifier.isPrivate(method.getModifiers()))
+                .map(Method::getName);
     }
 
-    /** The methods of a class, without toString, that Java puts together at their first call. */
-    private static Set<String> madeAtFirstCall(ClassReader reader) {
+    @ParameterizedTest
+    @MethodSource("kindsOfLambdas")
+    void lambdasOfAllKindsDoWhatTheyDid(String kind) throws Exception {
+        Method renewed = classes.loadClass(LambdasOfAllKinds.class.getName()).getDeclaredMethod(kind);
+        renewed.setAccessible(true);
+        assertEquals(LambdasOfAllKinds.class.getDeclaredMethod(kind).invoke(null), renewed.invoke(null));
+    }
+
+    /** Of a record's methods toString is left, and of lambdas those that are serialized or need bridges: the program has none. */
+    @Test
+    void onlyWhatIsLeftOnPurposeIsLinkedAtItsFirstCallAndAllClassesPassTheVerifier() throws Exception {
+        Map<String, Set<String>> left = new HashMap<>();
+        int lambdas = 0;
+        try (var zip = new ZipFile(renewed.toFile())) {
+            for (var entry : Collections.list(zip.entries())) {
+                ClassReader reader;
+                try (InputStream in = zip.getInputStream(entry)) {
+                    reader = new ClassReader(in);
+                }
+                Class<?> loaded = Class.forName(reader.getClassName().replace('/', '.'), true, classes);
+                for (String what : linkedAtFirstCall(reader)) {
+                    left.computeIfAbsent(what, key -> new HashSet<>())
+                            .add(loaded.getNestHost().getSimpleName());
+                }
+                lambdas += loaded.isSynthetic() ? 1 : 0;
+            }
+        }
+        assertTrue(left.remove("toString").size() > 100, "records");
+        assertEquals(Map.of("altMetafactory", Set.of("LambdasOfAllKinds")), left);
+        assertTrue(lambdas > 1000, lambdas + " lambdas");
+    }
+
+    /** What Java puts together at its first call in a class: methods of records, and by the name of what makes them, lambdas. */
+    private static Set<String> linkedAtFirstCall(ClassReader reader) {
         Set<String> found = new HashSet<>();
         reader.accept(
                 new ClassVisitor(Opcodes.ASM9) {
@@ -240,15 +265,21 @@ class RenewClassesTest {
                             @Override
                             public void visitInvokeDynamicInsn(
                                     String called, String type, Handle bootstrap, Object... arguments) {
-                                if (bootstrap.getOwner().endsWith("ObjectMethods") && !called.equals("toString")) {
-                                    found.add(called);
-                                }
+                                boolean ofRecord = bootstrap.getOwner().endsWith("ObjectMethods");
+                                found.add(ofRecord ? called : bootstrap.getName());
                             }
                         };
                     }
                 },
                 0);
         return found;
+    }
+
+    @Test
+    void theSameJarGivesTheSameBytes() throws Exception {
+        Path again = renewed.resolveSibling("again.jar");
+        renewTo(again);
+        assertEquals(-1, Files.mismatch(renewed, again));
     }
 
     @Test
