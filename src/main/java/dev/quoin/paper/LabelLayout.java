@@ -4,7 +4,6 @@ import dev.quoin.geometry.Box;
 import dev.quoin.geometry.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.regex.Pattern;
 
 /**
  * Lays the lines of a label into an outline: the slot's name, under it the item's number, under that the text, broken
@@ -26,8 +25,6 @@ final class LabelLayout {
     private static final double BOLD = 1.1;
     /** From one size to try to the next. */
     private static final double SMALLER = 0.93;
-
-    private static final Pattern SPACES = Pattern.compile("\\s+");
 
     private final Room room;
     private final Box bounds;
@@ -84,17 +81,19 @@ final class LabelLayout {
      * do; where not even the first one fits, as much of it as there is room for.
      */
     private List<String> broken(List<String> text, double main, int most) {
+        List<Words> words =
+                text.stream().limit(Math.max(1, most)).map(Words::of).toList();
         for (int texts = Math.min(text.size(), most); texts > 0; texts--) {
             for (double size = small; size >= LEAST_TEXT; size *= SMALLER) {
                 for (int count = texts; count <= most; count++) {
-                    List<String> broken = broken(text.subList(0, texts), main, count, size);
+                    List<String> broken = broken(words.subList(0, texts), main, count, size);
                     if (fits(broken, main, count, size)) {
                         return broken;
                     }
                 }
             }
         }
-        return most == 0 ? List.of() : broken(text.subList(0, 1), main, most, LEAST_TEXT);
+        return most == 0 ? List.of() : broken(words.subList(0, 1), main, most, LEAST_TEXT);
     }
 
     /** Whether the lines are exactly as many as were planned for, and none is too wide. */
@@ -112,22 +111,18 @@ final class LabelLayout {
     }
 
     /** Lines broken between words, and after each text; from the line number {@code count} on, all that is left. */
-    private List<String> broken(List<String> texts, double main, int count, double size) {
+    private List<String> broken(List<Words> texts, double main, int count, double size) {
         List<String> broken = new ArrayList<>();
-        for (String text : texts) {
-            StringBuilder line = new StringBuilder();
-            for (String word : SPACES.split(text.strip())) {
+        for (Words text : texts) {
+            int from = 0;
+            for (int i = 1; i < text.count(); i++) {
                 boolean last = broken.size() >= count - 1;
-                boolean full = !last
-                        && line.length() > 0
-                        && TextWidth.of(line + " " + word) > most(main, count, broken.size(), size);
-                if (full) {
-                    broken.add(line.toString());
-                    line.setLength(0);
+                if (!last && text.width(from, i + 1) > most(main, count, broken.size(), size)) {
+                    broken.add(text.joined(from, i));
+                    from = i;
                 }
-                line.append(line.length() == 0 ? "" : " ").append(word);
             }
-            broken.add(line.toString());
+            broken.add(text.joined(from, text.count()));
         }
         return broken;
     }

@@ -1,5 +1,6 @@
 package dev.quoin.paper;
 
+import java.util.Arrays;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -15,16 +16,22 @@ final class TextWidth {
     private static final int FIRST_WIDE = 0x2E80;
     private static final int FIRST_EMOJI = 0x1F000;
 
+    /** Of the characters that most texts are of, since a sheet asks for each many times. */
+    private static final double[] PLAIN = plain();
+
     private TextWidth() {}
 
     static double of(String text) {
         double width = 0;
-        if (text.chars().allMatch(character -> character < FIRST_COMBINING)) {
-            for (int i = 0; i < text.length(); i++) {
-                width += ofCharacter(text.charAt(i));
-            }
-            return width;
+        int plain = 0;
+        while (plain < text.length() && text.charAt(plain) < FIRST_COMBINING) {
+            width += PLAIN[text.charAt(plain++)];
         }
+        return plain == text.length() ? width : ofGraphemes(text);
+    }
+
+    private static double ofGraphemes(String text) {
+        double width = 0;
         for (Matcher each = GRAPHEME.matcher(text); each.find(); ) {
             width += ofCharacter(each.group().codePointAt(0));
         }
@@ -48,6 +55,12 @@ final class TextWidth {
             kept++;
         }
         return kept < 2 ? "" : text.substring(0, end).stripTrailing() + "\u2026";
+    }
+
+    private static double[] plain() {
+        double[] widths = new double[FIRST_COMBINING];
+        Arrays.setAll(widths, TextWidth::ofCharacter);
+        return widths;
     }
 
     private static double ofCharacter(int character) {
