@@ -157,6 +157,11 @@ final class JigCommand implements Callable<Integer> {
         if (task.outline != null) {
             return tools.outline(workingFolder.resolve(task.outline).normalize());
         }
+        if (task.grid == null) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "Nothing is asked for: give --rows and what goes with it, --outline or --arrow");
+        }
         if (!(margin >= 0 && margin <= 1000 && clearance >= 0 && clearance <= 10 && isPitch(task.grid.pitchX))
                 || !isPitch(task.grid.pitchY)) {
             throw new ParameterException(

@@ -156,6 +156,7 @@ class JigCommandTest {
         assertEquals(2, quoin("jig --out x").status());
         assertEquals(2, quoin("jig --rows 3 --out x").status());
         assertEquals(2, quoin("jig --arrow").status());
+        assertEquals(2, quoin("jig --arrow=false --out jig").status());
         QuoinRun pocket = quoin(ROUND.replace("circle:32", "oval:3"));
         assertEquals(1, pocket.status());
         assertEquals(
