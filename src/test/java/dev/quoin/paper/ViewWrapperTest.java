@@ -53,13 +53,13 @@ class ViewWrapperTest {
             OptionalDouble.empty(),
             Change.What.JIG);
 
-    private static String written(String template) throws IOException, TemplateException {
+    private static String written(String template, Map<String, Object> model) throws IOException, TemplateException {
         Configuration templates = new Configuration(Configuration.VERSION_2_3_35);
         templates.setObjectWrapper(new ViewWrapper());
         templates.setTemplateExceptionHandler(TemplateExceptionHandler.RETHROW_HANDLER);
         templates.setLogTemplateExceptions(false);
         StringWriter out = new StringWriter();
-        new Template("test", template, templates).process(Map.of("view", VIEW), out);
+        new Template("test", template, templates).process(model, out);
         return out.toString();
     }
 
@@ -80,29 +80,22 @@ class ViewWrapperTest {
             ${view.parts?filter(p -> p.file == 'b')?size}       | 1
             """)
     void aPropertyIsSeen(String template, String written) throws Exception {
-        assertEquals(written, written(template));
+        assertEquals(written, written(template, Map.of("view", VIEW)));
     }
 
     @ParameterizedTest
     @CsvSource({"${view.nosuch}, nosuch", "${view.parts[0].nosuch}, nosuch", "${view.equals}, equals"})
     void aPropertyThatThereIsNotIsAFaultOfTheTemplate(String template, String name) {
-        TemplateException fault = assertThrows(TemplateException.class, () -> written(template));
+        TemplateException fault = assertThrows(TemplateException.class, () -> written(template, Map.of("view", VIEW)));
         assertTrue(fault.getMessage().contains("for " + name), fault.getMessage());
     }
 
     @Test
     void figuresAndRowsRefuseWhatTheyAreNotFor() throws Exception {
-        StringWriter out = new StringWriter();
-        Configuration templates = new Configuration(Configuration.VERSION_2_3_35);
-        templates.setObjectWrapper(new ViewWrapper());
-        templates.setTemplateExceptionHandler(TemplateExceptionHandler.RETHROW_HANDLER);
-        templates.setLogTemplateExceptions(false);
-        new Template("test", "${figures.plain(2.5)} ${figures.time(90)}", templates)
-                .process(TemplateFunctions.all(), out);
-        assertEquals("2.5 1 min 30 s", out.toString());
+        Map<String, Object> functions = TemplateFunctions.all();
+        assertEquals("2.5 1 min 30 s", written("${figures.plain(2.5)} ${figures.time(90)}", functions));
         for (String wrong : List.of("${figures.plain('x')}", "${figures.time()}", "${slotRows.loading(2)}")) {
-            Template template = new Template("test", wrong, templates);
-            assertThrows(TemplateException.class, () -> template.process(TemplateFunctions.all(), out), wrong);
+            assertThrows(TemplateException.class, () -> written(wrong, functions), wrong);
         }
     }
 }
