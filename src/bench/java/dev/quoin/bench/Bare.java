@@ -13,8 +13,9 @@ final class Bare {
         System.out.println("nothing");
     }
 
-    /** Runs it in a Java of its own. */
+    /** Runs it in a Java of its own, which looks for nothing but this class. */
     static Child run() throws IOException {
+        String classes = Bare.class.getProtectionDomain().getCodeSource().getLocation().getPath();
         Path java = Path.of(System.getProperty("java.home"), "bin", "java");
         return Child.run(
                 Map.of(),
@@ -24,7 +25,7 @@ final class Bare {
                         "-XX:TieredStopAtLevel=1",
                         "-XX:+UseSerialGC",
                         "-cp",
-                        System.getProperty("java.class.path"),
+                        classes,
                         Bare.class.getName()));
     }
 }

@@ -55,7 +55,7 @@ final class ViewWrapper implements ObjectWrapper {
                     .computeIfAbsent(name, property -> method(view, property))
                     .invoke(view);
         } catch (ReflectiveOperationException | IllegalArgumentException e) {
-            throw new TemplateModelException("A template asks " + view.getClass() + " for " + name, new Exception(e));
+            throw new TemplateModelException("A template asks " + view.getClass() + " for " + name, e);
         }
     }
 
