@@ -1,3 +1,4 @@
+import java.io.File;
 import java.io.IOException;
 import java.net.URL;
 import java.net.URLClassLoader;
@@ -9,6 +10,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import java.util.zip.CRC32;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
@@ -26,7 +28,7 @@ import org.objectweb.asm.tree.ClassNode;
  * still have: they are raised to Java 8, with the stack maps that this asks for. What Java would put together at the first
  * call of a record's {@code equals} and {@code hashCode}, and of each lambda and method reference of the program itself, is
  * spelt out: the archive holds such a class as any other, while a lambda would be linked anew at each start. Entries are
- * stored, not compressed. The same jar gives the same bytes.
+ * stored, not compressed, and the files of a folder put behind them. The same jar and files give the same bytes.
  */
 final class RenewClasses {
     private static final String CLASS = ".class";
@@ -65,6 +67,17 @@ final class RenewClasses {
                 ClassWriter writer = new ClassWriter(ClassWriter.COMPUTE_MAXS);
                 node.accept(writer);
                 store(node.name + CLASS, writer.toByteArray(), host.getLastModifiedTime(), out);
+            }
+            storeAll(Path.of(args[2]), in.entries().nextElement().getLastModifiedTime(), out);
+        }
+    }
+
+    /** Stores the files of a folder, in the order of their names. */
+    private static void storeAll(Path folder, FileTime time, ZipOutputStream out) throws IOException {
+        try (Stream<Path> all = Files.walk(folder)) {
+            for (Path file : all.filter(Files::isRegularFile).sorted().toList()) {
+                String name = folder.relativize(file).toString().replace(File.separatorChar, '/');
+                store(name, Files.readAllBytes(file), time, out);
             }
         }
     }

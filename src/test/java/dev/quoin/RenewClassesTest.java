@@ -10,11 +10,11 @@ import java.lang.reflect.Method;
 import java.lang.reflect.Modifier;
 import java.net.URL;
 import java.net.URLClassLoader;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -81,6 +81,7 @@ class RenewClassesTest {
     private Path jar;
     private Path renewal;
     private Path renewed;
+    private Path more;
     private URLClassLoader classes;
 
     @BeforeAll
@@ -94,6 +95,9 @@ class RenewClassesTest {
             putAll(out, Path.of("target/test-classes"), "RenewClassesTest");
             putAll(out, Path.of("target/test-classes"), "LambdasOfAllKinds");
         }
+        more = folder.resolve("more");
+        Files.createDirectories(more.resolve("dev/quoin"));
+        Files.writeString(more.resolve("dev/quoin/table.bin"), "more");
         compile();
         renewTo(renewed);
         List<URL> path = new ArrayList<>(List.of(renewed.toUri().toURL()));
@@ -119,7 +123,8 @@ class RenewClassesTest {
                         renewal + File.pathSeparator + System.getProperty("java.class.path"),
                         "RenewClasses",
                         jar.toString(),
-                        file.toString())
+                        file.toString(),
+                        more.toString())
                 .inheritIO()
                 .start();
         assertEquals(0, build.waitFor());
@@ -235,7 +240,9 @@ class RenewClassesTest {
         Map<String, Set<String>> left = new HashMap<>();
         int lambdas = 0;
         try (var zip = new ZipFile(renewed.toFile())) {
-            for (var entry : Collections.list(zip.entries())) {
+            for (var entry : zip.stream()
+                    .filter(file -> file.getName().endsWith(".class"))
+                    .toList()) {
                 ClassReader reader;
                 try (InputStream in = zip.getInputStream(entry)) {
                     reader = new ClassReader(in);
@@ -280,6 +287,13 @@ class RenewClassesTest {
         Path again = renewed.resolveSibling("again.jar");
         renewTo(again);
         assertEquals(-1, Files.mismatch(renewed, again));
+    }
+
+    @Test
+    void theFilesOfAFolderStandBehindTheJarsOwn() throws Exception {
+        try (InputStream table = classes.getResourceAsStream("dev/quoin/table.bin")) {
+            assertEquals("more", new String(table.readAllBytes(), StandardCharsets.UTF_8));
+        }
     }
 
     @Test

@@ -3,6 +3,9 @@ package dev.quoin.geometry;
 import java.awt.Shape;
 import java.awt.geom.Path2D;
 import java.awt.geom.PathIterator;
+import java.io.DataOutput;
+import java.io.IOException;
+import java.nio.ByteBuffer;
 import java.util.Arrays;
 import java.util.List;
 
@@ -78,6 +81,30 @@ public final class Path {
             start = end;
         }
         return new Path(verbs, xy);
+    }
+
+    /**
+     * Reads what {@link #write} wrote.
+     *
+     * @param in in big-endian order; left where the path ends
+     */
+    public static Path read(ByteBuffer in) {
+        byte[] verbs = new byte[in.getInt()];
+        double[] xy = new double[in.getInt()];
+        in.get(verbs);
+        in.asDoubleBuffer().get(xy);
+        in.position(in.position() + Double.BYTES * xy.length);
+        return new Path(verbs, xy);
+    }
+
+    /** Writes it down exactly. */
+    public void write(DataOutput out) throws IOException {
+        out.writeInt(verbs.length);
+        out.writeInt(xy.length);
+        out.write(verbs);
+        for (double coordinate : xy) {
+            out.writeDouble(coordinate);
+        }
     }
 
     public boolean isEmpty() {

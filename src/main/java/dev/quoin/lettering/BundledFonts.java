@@ -14,31 +14,54 @@ import java.util.Optional;
 
 /** The fonts on the class path, listed in {@code families.txt} so that none is opened before it is needed. */
 final class BundledFonts {
-    private static final String LIST = "/dev/quoin/lettering/fonts/families.txt";
+    private static final String FOLDER = "/dev/quoin/lettering/fonts/";
+    private static final String LIST = FOLDER + "families.txt";
 
     private BundledFonts() {}
 
     static List<FontFace> faces() throws IOException {
         List<FontFace> faces = new ArrayList<>();
-        String list = new String(read(LIST), StandardCharsets.UTF_8);
-        for (String line : list.lines().filter(l -> !l.startsWith("#")).toList()) {
-            String[] cells = line.split("; ", -1);
-            OutlineTypeface typeface = new OutlineTypeface(() -> open(cells[3]));
+        for (String[] cells : list()) {
+            OutlineTypeface typeface = new OutlineTypeface(() -> open(cells[3]), () -> table(cells[3]));
             faces.add(new FontFace(
                     cells[0], Integer.parseInt(cells[1]), cells[2].equals("italic"), typeface, Optional.empty()));
         }
         return faces;
     }
 
+    /** The names of all fonts' files on the class path. */
+    static List<String> resources() throws IOException {
+        return list().stream().map(cells -> cells[3]).toList();
+    }
+
+    private static List<String[]> list() throws IOException {
+        String list = new String(read(LIST), StandardCharsets.UTF_8);
+        return list.lines()
+                .filter(line -> !line.startsWith("#"))
+                .map(line -> line.split("; ", -1))
+                .toList();
+    }
+
+    /** The name on the class path of the table that the build may have made of a font. */
+    static String tableOf(String resource) {
+        String file = resource.substring(resource.lastIndexOf('/') + 1);
+        return FOLDER + file.substring(0, file.lastIndexOf('.')) + ".plain";
+    }
+
+    private static Optional<PlainTable> table(String resource) throws IOException {
+        try (InputStream in = BundledFonts.class.getResourceAsStream(tableOf(resource))) {
+            return in == null ? Optional.empty() : Optional.of(new PlainTable(in.readAllBytes()));
+        }
+    }
+
     /** The file of a font of normal style. */
     static byte[] file(String family, int weight) throws IOException {
-        String start = family + "; " + weight + "; normal; ";
-        String list = new String(read(LIST), StandardCharsets.UTF_8);
-        return read(list.lines()
-                .filter(line -> line.startsWith(start))
-                .map(line -> line.substring(start.length()))
+        List<String> face = List.of(family, String.valueOf(weight), "normal");
+        return read(list().stream()
+                .filter(cells -> List.of(cells).subList(0, 3).equals(face))
+                .map(cells -> cells[3])
                 .findFirst()
-                .orElse(start));
+                .orElse(String.join(" ", face)));
     }
 
     /** A file on the class path, whole. */
@@ -51,7 +74,7 @@ final class BundledFonts {
         }
     }
 
-    private static OpenFont open(String resource) throws IOException {
+    static OpenFont open(String resource) throws IOException {
         byte[] file = read(resource);
         FontData data = FontData.of(file);
         FontHeader header = FontHeader.all(data).get(0);

@@ -27,18 +27,30 @@ final class OutlineTypeface implements Typeface {
     /** Bounds the cache of outlines; a large Chinese font has more glyphs than an order uses. */
     private static final int MOST_CACHED = 20_000;
 
-    private static final FontRenderContext UNHINTED = new FontRenderContext(null, true, true);
-
     private final Opener opener;
+    private final TableReader tables;
     private final Map<Integer, Drawn> outlines = new ConcurrentHashMap<>();
     private OpenFont opened;
     private volatile boolean used;
 
     @SuppressWarnings("OptionalAssignedToNull") // Not asked for yet.
-    private volatile Optional<PlainSetter> plain;
+    private volatile Optional<PlainFont> shaped;
+
+    @SuppressWarnings("OptionalAssignedToNull") // Not asked for yet.
+    private volatile Optional<PlainTable> table;
 
     OutlineTypeface(Opener opener) {
+        this(opener, Optional::empty);
+    }
+
+    /**
+     * A font that may have a table.
+     *
+     * @param tables gives it
+     */
+    OutlineTypeface(Opener opener, TableReader tables) {
         this.opener = opener;
+        this.tables = tables;
     }
 
     @Override
@@ -48,7 +60,8 @@ final class OutlineTypeface implements Typeface {
 
     @Override
     public double capHeight() {
-        return font().capHeight();
+        Optional<PlainTable> known = table();
+        return known.isPresent() ? known.get().capHeight() : font().capHeight();
     }
 
     @Override
@@ -61,7 +74,7 @@ final class OutlineTypeface implements Typeface {
         OpenFont font = font();
         used = true;
         int direction = rightToLeft ? Font.LAYOUT_RIGHT_TO_LEFT : Font.LAYOUT_LEFT_TO_RIGHT;
-        GlyphVector laidOut = font.font().layoutGlyphVector(UNHINTED, text, start, end, direction);
+        GlyphVector laidOut = font.font().layoutGlyphVector(OpenFont.UNHINTED, text, start, end, direction);
         double em = 1.0 / font.units();
         int count = laidOut.getNumGlyphs();
         List<GlyphRun.Glyph> glyphs = new ArrayList<>(count);
@@ -82,17 +95,35 @@ final class OutlineTypeface implements Typeface {
      * digit, as {@link #set} gives. Empty where the shaper must be asked.
      */
     Optional<GlyphRun> setPlain(String text) {
-        return plain().flatMap(plain -> plain.set(text)).map(run -> {
+        Optional<PlainTable> known = table();
+        Optional<? extends PlainFont> font = known.isPresent() && PlainTable.covers(text) ? known : shaped();
+        Optional<GlyphRun> run = font.isPresent() ? PlainSetter.set(text, font.get()) : Optional.empty();
+        if (run.isPresent()) {
             used = true;
-            return run;
-        });
+        }
+        return run;
     }
 
-    private Optional<PlainSetter> plain() {
-        Optional<PlainSetter> known = plain;
+    /** The font's table, read when first asked for. */
+    private Optional<PlainTable> table() {
+        Optional<PlainTable> known = table;
         if (known == null) {
-            known = PlainSetter.of(font(), UNHINTED, this::drawn);
-            plain = known;
+            try {
+                known = tables.read();
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+            table = known;
+        }
+        return known;
+    }
+
+    /** Asks the shaper for what a table would tell. */
+    Optional<PlainFont> shaped() {
+        Optional<PlainFont> known = shaped;
+        if (known == null) {
+            known = ShapedPlainFont.of(font(), this::drawn);
+            shaped = known;
         }
         return known;
     }
@@ -130,7 +161,7 @@ final class OutlineTypeface implements Typeface {
         OpenFont font = font();
         double em = 1.0 / font.units();
         Path outline = Path.of(font.font()
-                        .createGlyphVector(UNHINTED, new int[] {code})
+                        .createGlyphVector(OpenFont.UNHINTED, new int[] {code})
                         .getGlyphOutline(0))
                 .transform(Affine.scale(em, -em));
         Drawn drawn = new Drawn(outline, outline.bounds());
@@ -154,6 +185,11 @@ final class OutlineTypeface implements Typeface {
         OpenFont open() throws IOException;
     }
 
+    /** Reads what was written down of a font's plain letters, if anything was. */
+    interface TableReader {
+        Optional<PlainTable> read() throws IOException;
+    }
+
     /** A glyph's outline, and the tight box around it, ems. */
     record Drawn(Path outline, Box ink) {}
 
@@ -168,6 +204,8 @@ final class OutlineTypeface implements Typeface {
      */
     record OpenFont(
             Font font, int units, double capHeight, int missingGlyph, Optional<Map<String, ByteBuffer>> layout) {
+        static final FontRenderContext UNHINTED = new FontRenderContext(null, true, true);
+
         /** Where neither the file nor its letters say how tall capitals are. Common practice. */
         private static final double USUAL_CAP_HEIGHT = 0.7;
 

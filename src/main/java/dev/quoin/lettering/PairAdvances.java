@@ -1,7 +1,7 @@
 package dev.quoin.lettering;
 
+import dev.quoin.lettering.OutlineTypeface.OpenFont;
 import java.awt.Font;
-import java.awt.font.FontRenderContext;
 import java.awt.font.GlyphVector;
 import java.util.Arrays;
 import java.util.concurrent.atomic.AtomicReferenceArray;
@@ -10,18 +10,15 @@ import java.util.concurrent.atomic.AtomicReferenceArray;
  * How far apart two plain characters stand in a font, asked of the platform's shaper once a pair. The answers hold in any
  * text of such characters in which no pair is out of the plain: no glyph there depends on more than its neighbour.
  *
- * <p>Each pair is laid out behind a lead character, which settles its script: rules of the font may differ between Latin
- * text and text without a letter. Safe for use by several threads, which may both ask for a pair and get the same answer.
+ * <p>Each pair is laid out behind the lead character of its script. Safe for use by several threads, which may both ask for a pair and get the same answer.
  */
 final class PairAdvances {
     private static final float UNKNOWN = Float.NaN;
-    private static final float NOT_PLAIN = Float.POSITIVE_INFINITY;
 
     private final Font font;
-    private final FontRenderContext context;
     private final int[] glyphs;
     private final GlyphContexts contexts;
-    private final char lead;
+    private final PlainScript script;
     private final AtomicReferenceArray<float[]> advances = new AtomicReferenceArray<>(PlainLatin.COUNT);
     private final Single[] singles = new Single[PlainLatin.COUNT];
 
@@ -30,23 +27,23 @@ final class PairAdvances {
      *
      * @param glyphs by the index of the character; -1 for those that are never plain in this font
      * @param contexts tells where pairs do not tell all
-     * @param lead the character before each pair
      */
-    PairAdvances(Font font, FontRenderContext context, int[] glyphs, GlyphContexts contexts, char lead) {
+    PairAdvances(Font font, int[] glyphs, GlyphContexts contexts, PlainScript script) {
         this.font = font;
-        this.context = context;
         this.glyphs = glyphs;
         this.contexts = contexts;
-        this.lead = lead;
+        this.script = script;
     }
 
     /** The glyph of each plain character, -1 where the font has none. */
-    static int[] cmap(Font font, FontRenderContext context) {
+    static int[] cmap(Font font) {
         int[] glyphs = new int[PlainLatin.COUNT];
         for (int i = 0; i < glyphs.length; i++) {
             char c = PlainLatin.character(i);
             boolean has = PlainLatin.index(c) == i && font.canDisplay(c);
-            glyphs[i] = has ? font.createGlyphVector(context, new char[] {c}).getGlyphCode(0) : -1;
+            glyphs[i] = has
+                    ? font.createGlyphVector(OpenFont.UNHINTED, new char[] {c}).getGlyphCode(0)
+                    : -1;
         }
         return glyphs;
     }
@@ -75,21 +72,21 @@ final class PairAdvances {
     private float ask(int first, int second) {
         Single one = single(first);
         Single two = single(second);
-        if (one.advance == NOT_PLAIN
-                || two.advance == NOT_PLAIN
+        if (one.advance == PlainFont.NOT_PLAIN
+                || two.advance == PlainFont.NOT_PLAIN
                 || contexts.mayBeginWith(glyphs[first], glyphs[second])) {
-            return NOT_PLAIN;
+            return PlainFont.NOT_PLAIN;
         }
-        float[] x = layOut(lead, PlainLatin.character(first), PlainLatin.character(second));
+        float[] x = layOut(script.lead(), PlainLatin.character(first), PlainLatin.character(second));
         boolean plain = x.length == 4 && x[1] == one.x && x[3] - x[2] == two.advance;
-        return plain ? x[2] - x[1] : NOT_PLAIN;
+        return plain ? x[2] - x[1] : PlainFont.NOT_PLAIN;
     }
 
     private Single single(int index) {
         Single known = singles[index];
         if (known == null) {
-            float[] x = layOut(lead, PlainLatin.character(index));
-            known = x.length == 3 ? new Single(x[1], x[2] - x[1]) : new Single(0, NOT_PLAIN);
+            float[] x = layOut(script.lead(), PlainLatin.character(index));
+            known = x.length == 3 ? new Single(x[1], x[2] - x[1]) : new Single(0, PlainFont.NOT_PLAIN);
             singles[index] = known;
         }
         return known;
@@ -97,7 +94,8 @@ final class PairAdvances {
 
     /** Where each glyph stands, and the end; nothing if any is not the character's own, on the baseline, in its turn. */
     private float[] layOut(char... text) {
-        GlyphVector laidOut = font.layoutGlyphVector(context, text, 0, text.length, Font.LAYOUT_LEFT_TO_RIGHT);
+        GlyphVector laidOut =
+                font.layoutGlyphVector(OpenFont.UNHINTED, text, 0, text.length, Font.LAYOUT_LEFT_TO_RIGHT);
         if (laidOut.getNumGlyphs() != text.length) {
             return new float[0];
         }

@@ -1,11 +1,15 @@
 package dev.quoin.geometry;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Rectangle2D;
+import java.io.ByteArrayOutputStream;
+import java.io.DataOutputStream;
+import java.nio.ByteBuffer;
 import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -107,6 +111,26 @@ class PathTest {
     void aPathGoesToThePlatformAndBackUnchanged() {
         assertEquals(CIRCLE, Path.of(CIRCLE.toShape(FillRule.NON_ZERO)));
         assertEquals(Path.of(new Rectangle2D.Double(1, 2, 3, 4)).bounds(), SQUARE.bounds());
+    }
+
+    @Test
+    void pathsWrittenOneAfterTheOtherAreReadUnchanged() throws Exception {
+        Path mixed = Path.builder()
+                .moveTo(0.1, -1e-9)
+                .lineTo(1e9, 2)
+                .quadTo(1.0 / 3, 4, 5, 6)
+                .close()
+                .moveTo(7, 7)
+                .lineTo(8, 8)
+                .build();
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        DataOutputStream out = new DataOutputStream(bytes);
+        for (Path path : List.of(CIRCLE, Path.EMPTY, mixed)) {
+            path.write(out);
+        }
+        ByteBuffer in = ByteBuffer.wrap(bytes.toByteArray());
+        assertEquals(List.of(CIRCLE, Path.EMPTY, mixed), List.of(Path.read(in), Path.read(in), Path.read(in)));
+        assertFalse(in.hasRemaining());
     }
 
     @Test
