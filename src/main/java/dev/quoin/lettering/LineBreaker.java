@@ -13,9 +13,6 @@ import java.util.Locale;
  * @param forced for each piece, whether a line must end after it
  */
 record LineBreaker(List<String> pieces, List<Boolean> forced) {
-    /** Cloned for each use, since it is not safe for several threads; making one anew takes longer. */
-    private static final BreakIterator LINE_RULES = BreakIterator.getLineInstance(Locale.ROOT);
-
     /** The text cut up; more forced breaks than {@code mostLines} allows count as spaces. */
     static LineBreaker of(String text, int mostLines) {
         String lines = plain(text);
@@ -29,7 +26,7 @@ record LineBreaker(List<String> pieces, List<Boolean> forced) {
                 forced.add(true);
                 continue;
             }
-            BreakIterator breaks = (BreakIterator) LINE_RULES.clone();
+            BreakIterator breaks = Rules.ofLines();
             breaks.setText(line);
             int start = breaks.first();
             for (int end = breaks.next(); end != BreakIterator.DONE; end = breaks.next()) {
@@ -63,5 +60,17 @@ record LineBreaker(List<String> pieces, List<Boolean> forced) {
     /** Whether these pieces may stand in one line. */
     boolean mayJoin(int from, int to) {
         return !forced.subList(from, to - 1).contains(true);
+    }
+
+    /** Most texts need no rules, which take a while to load. */
+    private static final class Rules {
+        private static final BreakIterator LINES = BreakIterator.getLineInstance(Locale.ROOT);
+
+        private Rules() {}
+
+        /** A clone, since they are not safe for several threads; making them anew takes longer. */
+        static BreakIterator ofLines() {
+            return (BreakIterator) LINES.clone();
+        }
     }
 }

@@ -34,7 +34,9 @@ public final class Items extends AbstractList<Item> implements RandomAccess {
         this.rows = rows;
         this.through = quantities.clone();
         this.extras = List.of();
-        Arrays.parallelPrefix(through, Math::addExact);
+        for (int row = 1; row < through.length; row++) {
+            through[row] = Math.addExact(through[row - 1], through[row]);
+        }
     }
 
     private Items(Items same, List<ExtraPieces> extras) {

@@ -1,7 +1,5 @@
 package dev.quoin.problem;
 
-import java.util.Comparator;
-
 /**
  * Where a problem stands.
  *
@@ -10,9 +8,6 @@ import java.util.Comparator;
  * @param column the column, from 1; 0 where none is meant. In a table: the number of the cell in its row
  */
 public record Place(String file, int line, int column) implements Comparable<Place> {
-    private static final Comparator<Place> ORDER =
-            Comparator.comparing(Place::file).thenComparingInt(Place::line).thenComparingInt(Place::column);
-
     public Place {
         if (line < 0 || column < 0) {
             throw new IllegalArgumentException("line " + line + ", column " + column);
@@ -36,7 +31,10 @@ public record Place(String file, int line, int column) implements Comparable<Pla
 
     @Override
     public int compareTo(Place other) {
-        return ORDER.compare(this, other);
+        if (!file.equals(other.file)) {
+            return file.compareTo(other.file);
+        }
+        return line == other.line ? Integer.compare(column, other.column) : Integer.compare(line, other.line);
     }
 
     /** {@code file:line:column}, without what is unknown. */

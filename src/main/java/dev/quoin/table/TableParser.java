@@ -95,7 +95,8 @@ final class TableParser {
             return true;
         }
         List<String> row = new ArrayList<>(next.size());
-        for (String cell : next) {
+        for (int i = 0; i < next.size(); i++) {
+            String cell = next.get(i);
             row.add(cell == null ? "" : cell);
         }
         check.check(row, headers, line);
