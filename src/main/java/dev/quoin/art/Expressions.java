@@ -36,15 +36,19 @@ final class Expressions {
     /** Numbers in the language's own digits and decimal sign, but never 2,026 for a year. */
     private static final String UNGROUPED = "0.################";
 
-    /** Names that FreeMarker reads as values, also where a column is called so. */
-    private static final Set<String> LITERALS = Set.of("true", "false");
+    /** Names that FreeMarker reads as something else, also where a column is called so (its manual, "Reserved names"). */
+    private static final Set<String> RESERVED = Set.of("true", "false", "gt", "gte", "lt", "lte", "as", "in", "using");
 
-    private final Configuration configuration;
     private final Columns columns;
+    private final Lazy<Configuration> configuration;
 
     Expressions(Columns columns, Locale locale) {
         this.columns = columns;
-        configuration = new Configuration(Configuration.VERSION_2_3_34);
+        this.configuration = new Lazy<>(() -> configuration(locale));
+    }
+
+    private static Configuration configuration(Locale locale) {
+        Configuration configuration = new Configuration(Configuration.VERSION_2_3_34);
         configuration.setLocale(locale);
         configuration.setTimeZone(TypedDate.ZONE);
         configuration.setNumberFormat(UNGROUPED);
@@ -57,6 +61,7 @@ final class Expressions {
         configuration.setTemplateExceptionHandler(TemplateExceptionHandler.RETHROW_HANDLER);
         configuration.setLogTemplateExceptions(false);
         configuration.setLocalizedLookup(false);
+        return configuration;
     }
 
     /** Compiles a text; what is wrong with its placeholders is a problem at {@code place}. */
@@ -95,12 +100,16 @@ final class Expressions {
 
     private Optional<TextSource.Part> compile(String expression, TrialModel trial, Place place, Problems problems) {
         String source = "${" + expression + "}";
+        if (isColumn(expression) && expression.chars().allMatch(c -> c < 0x80)) {
+            trial.get(expression);
+            return Optional.of(column(expression, new Lazy<>(() -> parseName(source)), source));
+        }
         try {
-            Template template = new Template("placeholder", new StringReader(source), configuration);
+            Template template = parse(source);
             tryOut(template, trial);
             return Optional.of(
                     isColumn(expression)
-                            ? column(expression, template, source)
+                            ? column(expression, new Lazy<>(() -> template), source)
                             : row -> process(template, source, row));
         } catch (ParseException e) {
             problems.error(
@@ -108,22 +117,39 @@ final class Expressions {
                     "the placeholder " + source + " cannot be read: " + firstLine(e.getEditorMessage()),
                     "correct it as FreeMarker's expressions are written");
             return Optional.empty();
-        } catch (IOException e) {
-            throw new IllegalStateException("a string cannot fail to be read", e);
         }
     }
 
     /** Whether the expression is a column's name and nothing else, as most are. */
     private boolean isColumn(String expression) {
-        return columns.ofVariable(expression).isPresent() && !LITERALS.contains(expression);
+        return columns.ofVariable(expression).isPresent() && !RESERVED.contains(expression);
     }
 
     /** A column's text can be had without working anything out; a date, or nothing, is left to FreeMarker. */
-    private static TextSource.Part column(String variable, Template template, String source) {
+    private static TextSource.Part column(String variable, Lazy<Template> template, String source) {
         return row -> row.get(variable) instanceof SimpleScalar text
                         && text.getAsString().length() <= MOST_CHARACTERS
                 ? text.getAsString()
-                : process(template, source, row);
+                : process(template.get(), source, row);
+    }
+
+    /** Of a name of ASCII letters, which can always be read; which other letters FreeMarker takes into names, it knows. */
+    private Template parseName(String source) {
+        try {
+            return parse(source);
+        } catch (ParseException e) {
+            throw new IllegalStateException(source, e);
+        }
+    }
+
+    private Template parse(String source) throws ParseException {
+        try {
+            return new Template("placeholder", new StringReader(source), configuration.get());
+        } catch (ParseException e) {
+            throw e;
+        } catch (IOException e) {
+            throw new IllegalStateException("a string cannot fail to be read", e);
+        }
     }
 
     /** Works the placeholder out once, so that a column that the order lacks is told once, and not for every row. */

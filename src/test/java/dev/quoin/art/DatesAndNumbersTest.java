@@ -15,6 +15,7 @@ import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class DatesAndNumbersTest {
     /** Long dates of 5 March 2026: CLDR 35 of the platform, and the languages' own grammar (a month in the genitive). */
@@ -182,6 +183,15 @@ class DatesAndNumbersTest {
     @Test
     void aColumnComesBeforeWhatItemsHave() {
         assertEquals("A7", Merged.columns("Item number").says("${item_number}", "A7"));
+    }
+
+    /** FreeMarker's manual, "Reserved names": a column called so is reached as {@code row["..."]} alone. */
+    @ParameterizedTest
+    @ValueSource(strings = {"gt", "gte", "lt", "lte", "as", "in", "using"})
+    void aColumnNamedAsAWordOfTheLanguageIsAskedForByItsHeader(String word) {
+        Merged merged = Merged.columns(word);
+        assertTrue(merged.says("${" + word + "}", "A7").contains("the placeholder ${" + word + "} cannot be read: "));
+        assertEquals("A7", merged.says("${row['" + word + "']}", "A7"));
     }
 
     @Test
