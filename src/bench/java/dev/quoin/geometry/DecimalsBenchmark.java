@@ -13,7 +13,7 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
-/** Coordinates a second that the formatter writes, on one thread: numbers in a field of 200 mm, three decimals. */
+/** Coordinates a second that the formatter writes, on one thread: numbers in a field of 200 mm, three decimals, a blank before each. */
 @State(Scope.Thread)
 @BenchmarkMode(Mode.Throughput)
 @OutputTimeUnit(TimeUnit.SECONDS)
@@ -32,7 +32,7 @@ public class DecimalsBenchmark {
     public int put() {
         int at = 0;
         for (double value : values) {
-            at = Decimals.coordinate(bytes, at, value);
+            at = Decimals.coordinate(bytes, at, ' ', value);
         }
         return at;
     }

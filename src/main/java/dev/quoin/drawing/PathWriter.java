@@ -33,9 +33,9 @@ final class PathWriter implements PathVisitor {
     }
 
     @Override
-    public void segment(double x1, double y1, double x2, double y2) {
+    public void segments(double[] xy, int from, int to) {
         command = 'L';
-        bytes.segment(move.x(x1, y1), move.y(x1, y1), move.x(x2, y2), move.y(x2, y2));
+        bytes.segments(xy, from, to, move);
     }
 
     @Override

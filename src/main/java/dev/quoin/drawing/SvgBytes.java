@@ -1,5 +1,6 @@
 package dev.quoin.drawing;
 
+import dev.quoin.geometry.Affine;
 import dev.quoin.geometry.Decimals;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -37,35 +38,30 @@ final class SvgBytes {
 
     /** A coordinate, at most 3 decimals. */
     SvgBytes number(double value) {
-        reserve(Decimals.MOST_BYTES);
-        size = Decimals.coordinate(bytes, size, value);
-        return this;
+        return raw(Decimals.mm(value));
     }
 
     /** A character, and the two coordinates of a point. */
     SvgBytes point(char before, double x, double y) {
         reserve(2 + 2 * Decimals.MOST_BYTES);
-        bytes[size] = (byte) before;
-        int end = Decimals.coordinate(bytes, size + 1, x);
-        bytes[end] = ' ';
-        size = Decimals.coordinate(bytes, end + 1, y);
+        size = point(bytes, size, before, Affine.IDENTITY, x, y);
         return this;
     }
 
-    /** A move and a line. */
-    SvgBytes segment(double x1, double y1, double x2, double y2) {
-        reserve(4 + 4 * Decimals.MOST_BYTES);
-        byte[] to = bytes;
-        int end = size;
-        to[end] = 'M';
-        end = Decimals.coordinate(to, end + 1, x1);
-        to[end] = ' ';
-        end = Decimals.coordinate(to, end + 1, y1);
-        to[end] = 'L';
-        end = Decimals.coordinate(to, end + 1, x2);
-        to[end] = ' ';
-        size = Decimals.coordinate(to, end + 1, y2);
+    /** Moves and lines in turn, the points at {@code xy[from]} to {@code xy[to]} moved on the way. */
+    SvgBytes segments(double[] xy, int from, int to, Affine move) {
+        for (int i = from; i < to; i += 4) {
+            reserve(4 + 4 * Decimals.MOST_BYTES);
+            byte[] all = bytes;
+            int end = point(all, size, 'M', move, xy[i], xy[i + 1]);
+            size = point(all, end, 'L', move, xy[i + 2], xy[i + 3]);
+        }
         return this;
+    }
+
+    private static int point(byte[] bytes, int at, char before, Affine move, double x, double y) {
+        int end = Decimals.coordinate(bytes, at, before, move.x(x, y));
+        return Decimals.coordinate(bytes, end, ' ', move.y(x, y));
     }
 
     SvgBytes attribute(String name, String value) {

@@ -33,8 +33,7 @@ public final class Decimals {
 
     /** A coordinate, mm. */
     public static String mm(double value) {
-        byte[] bytes = new byte[MOST_BYTES];
-        return new String(bytes, 0, coordinate(bytes, 0, value), StandardCharsets.US_ASCII);
+        return text(value, COORDINATE);
     }
 
     /** A time, s. */
@@ -43,14 +42,18 @@ public final class Decimals {
     }
 
     /**
-     * Writes a coordinate, mm, as ASCII into {@code bytes} from {@code at}, where {@link #MOST_BYTES} must be free. Quick,
-     * since files are made of them.
+     * Writes an ASCII character and a coordinate, mm, into {@code bytes} from {@code at}, where 1 more than
+     * {@link #MOST_BYTES} must be free. Quick, since files are made of them.
      *
      * @return the position after the last byte written
      * @throws IllegalArgumentException if it is not finite, or larger than 1e12 in size
      */
-    public static int coordinate(byte[] bytes, int at, double mm) {
-        return Math.abs(mm) < ThreeDecimals.LIMIT ? ThreeDecimals.put(bytes, at, mm) : put(bytes, at, mm, COORDINATE);
+    public static int coordinate(byte[] bytes, int at, char before, double mm) {
+        if (mm >= 0 && mm < ThreeDecimals.LIMIT) {
+            return ThreeDecimals.put(bytes, at, before, mm);
+        }
+        bytes[at] = (byte) before;
+        return put(bytes, at + 1, mm, COORDINATE);
     }
 
     private static int put(byte[] bytes, int at, double value, int places) {

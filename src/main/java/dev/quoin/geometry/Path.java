@@ -115,10 +115,11 @@ public final class Path {
         int i = 0;
         for (int v = 0; v < verbs.length; v++) {
             byte verb = verbs[v];
-            if (verb == MOVE && isSegment(v)) {
-                visitor.segment(xy[i], xy[i + 1], xy[i + 2], xy[i + 3]);
-                i += 4;
-                v++;
+            int after = afterSegments(v);
+            if (after > v) {
+                visitor.segments(xy, i, i + 2 * (after - v));
+                i += 2 * (after - v);
+                v = after - 1;
                 continue;
             }
             switch (verb) {
@@ -132,11 +133,16 @@ public final class Path {
         }
     }
 
-    /** Whether the piece that begins there is one line. */
-    private boolean isSegment(int verb) {
-        return verb + 1 < verbs.length
-                && verbs[verb + 1] == LINE
-                && (verb + 2 == verbs.length || verbs[verb + 2] == MOVE);
+    /** Where the pieces of one line each end that begin there. */
+    private int afterSegments(int verb) {
+        int v = verb;
+        while (v + 1 < verbs.length
+                && verbs[v] == MOVE
+                && verbs[v + 1] == LINE
+                && (v + 2 == verbs.length || verbs[v + 2] == MOVE)) {
+            v += 2;
+        }
+        return v;
     }
 
     public Path transform(Affine move) {

@@ -12,9 +12,15 @@ public interface PathVisitor {
 
     void close();
 
-    /** A piece that is one straight line: a move and a line, in one call since hatches are made of them. */
-    default void segment(double x1, double y1, double x2, double y2) {
-        moveTo(x1, y1);
-        lineTo(x2, y2);
+    /**
+     * Pieces that are one straight line each, a move and a line; in one call since hatches are made of them.
+     *
+     * @param xy holds the start and the end of each in turn from {@code from} to {@code to}
+     */
+    default void segments(double[] xy, int from, int to) {
+        for (int i = from; i < to; i += 4) {
+            moveTo(xy[i], xy[i + 1]);
+            lineTo(xy[i + 2], xy[i + 3]);
+        }
     }
 }

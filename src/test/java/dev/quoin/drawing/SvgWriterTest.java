@@ -43,6 +43,31 @@ class SvgWriterTest {
                 """, text());
     }
 
+    /** Lines by themselves are written in one go; what stands between them is not. */
+    @Test
+    void eachPieceBeginsWithAMove() throws IOException {
+        Path path = Path.builder()
+                .moveTo(0, 0)
+                .lineTo(1, -2)
+                .moveTo(3, 0)
+                .lineTo(4, 0)
+                .moveTo(5, 0)
+                .lineTo(6, 0)
+                .lineTo(7, 0)
+                .moveTo(1, 1)
+                .lineTo(2, 1)
+                .close()
+                .moveTo(8, 0)
+                .lineTo(9, 1234.5)
+                .build();
+        writer.startPath()
+                .append(path, Affine.translate(1, 1))
+                .endPath()
+                .start(1, 1)
+                .end();
+        assertTrue(text().contains("\"M1 1L2 -1M4 1L5 1M6 1L7 1 8 1M2 2L3 2ZM9 1L10 1235.5\""), text());
+    }
+
     @Test
     void aValueCannotLeaveItsAttribute() throws IOException {
         writer.start(1, 1)

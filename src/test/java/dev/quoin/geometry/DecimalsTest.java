@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.nio.charset.StandardCharsets;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -41,16 +42,41 @@ class DecimalsTest {
     @ValueSource(doubles = {Double.NaN, Double.POSITIVE_INFINITY, 1e13, -1e13})
     void whatIsNoNumberForAFileIsRefused(double value) {
         assertThrows(IllegalArgumentException.class, () -> Decimals.mm(value));
+        assertThrows(IllegalArgumentException.class, () -> coordinate(' ', value));
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            doubles = {
+                0, -0.0, 0.0004999, 0.0005, -0.0004, -0.0005, 0.1, 9.9995, 99.9995, 999.8994, 999.8999, 999.9, 1000,
+                -3.5, 1e12
+            })
+    void aCoordinateIsWrittenAfterACharacter(double value) {
+        assertEquals("L" + Decimals.text(value, 3), coordinate('L', value));
+    }
+
+    /** From tables of digits, or digit by digit: at and beside every half thousandth. */
+    @Property(seed = "2026")
+    void aCoordinateIsWrittenAsAnyOtherNumber(@ForAll @IntRange(max = 2_000_000) int halves) {
+        double half = halves / 2000.0;
+        for (double value : new double[] {half, Math.nextUp(half), Math.nextDown(half), -half}) {
+            assertEquals(" " + Decimals.text(value, 3), coordinate(' ', value));
+        }
+    }
+
+    private static String coordinate(char before, double value) {
+        byte[] bytes = new byte[1 + Decimals.MOST_BYTES];
+        return new String(bytes, 0, Decimals.coordinate(bytes, 0, before, value), StandardCharsets.US_ASCII);
     }
 
     /** Every thousandth around the place where the tables end, against the platform's own decimals. */
     @Test
     void everyThousandthIsWrittenAsThePlatformWritesIt() {
         for (int i = -1_100_000; i <= 1_100_000; i += 1) {
-            String written = Decimals.mm(i / 1000.0);
+            String written = coordinate(' ', i / 1000.0);
             String platform =
                     i == 0 ? "0" : BigDecimal.valueOf(i, 3).stripTrailingZeros().toPlainString();
-            assertEquals(platform, written);
+            assertEquals(" " + platform, written);
         }
     }
 
