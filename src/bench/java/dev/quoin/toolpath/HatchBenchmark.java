@@ -72,7 +72,7 @@ public class HatchBenchmark {
         Path name = name();
         outline = name.flatten(Tracer.TOLERANCE);
         turned = name.transform(Affine.rotate(-33)).flatten(Tracer.TOLERANCE);
-        Spans ours = Spans.of(turned, FillRule.NON_ZERO, level);
+        Spans ours = Spans.of(hatch(turned, level));
         check(ours, byEdges());
         check(ours, byOverlay());
     }
@@ -133,8 +133,12 @@ public class HatchBenchmark {
         return lines;
     }
 
+    private static Hatch hatch(List<Polyline> outline, Grid grid) {
+        return new Hatch(List.of(new Cover(outline, FillRule.NON_ZERO)), grid);
+    }
+
     private Strokes strokes() {
-        return Pass.across(Spans.of(outline, FillRule.NON_ZERO, grid))
+        return Pass.across(hatch(outline, grid))
                 .ordered();
     }
 

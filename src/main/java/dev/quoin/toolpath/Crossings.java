@@ -1,200 +1,148 @@
 package dev.quoin.toolpath;
 
-import dev.quoin.geometry.FillRule;
-import java.util.Arrays;
-
 /**
- * Where edges cross the lines of a grid. An edge crosses line k if {@code k} lies in the half-open range between its ends,
- * so that a corner on a line counts once. Edges are gathered first, chain by chain; then the crossings are counted, laid into
- * one array line by line, sorted within each line, and turned into spans in place.
+ * The edges of an area that cross lines of a grid, gathered chain by chain. An edge crosses line k if {@code k} lies in the
+ * half-open range between its ends, so that a corner on a line counts once. Edges that lead on upwards, or on downwards,
+ * make a run, linked from its lowest edge up. An edge is told by twice its number, and one more if it leads upwards.
  */
 final class Crossings {
-    /** Spans that are nearer than this touch; what is shorter is none. mm. */
-    static final double TOUCH = 1e-9;
+    /** Stands for no edge. */
+    static final int NONE = -1;
 
-    /** Crossings are laid out nearly in order: they are sorted by insertion, unless that moves each further than this. */
-    private static final int NEAR = 16;
+    /** For each edge, so many numbers: where it starts, u and line, and how far it leads along from line to line. */
+    private static final int FIELDS = 3;
 
-    private double[] edges = new double[256];
-    /** For each edge, the first line that it crosses, and the one after the last. */
-    private int[] ranges = new int[128];
+    private final double[] edges;
+    /** For each edge, the first line above it. */
+    private final int[] tops;
+    /** For each edge, the next one of its run. */
+    private final int[] above;
+    /** For each run, its lowest edge and the first line that this crosses. */
+    private final int[] runs;
 
-    private int size;
+    private int edgeCount;
+    private int runCount;
+    private long total;
+    private int lowest = Integer.MAX_VALUE;
+    /** The line after the last that is crossed. */
+    private int highest = Integer.MIN_VALUE;
+
     private double atU;
     private double atLine;
     /** The first line that is not below {@code atLine}. */
     private int atFirst;
+    /** The edge before in the chain. */
+    private int last = NONE;
 
-    private int lowest = Integer.MAX_VALUE;
-    private int highest = Integer.MIN_VALUE;
+    /** @param most edges */
+    Crossings(int most) {
+        edges = new double[FIELDS * most];
+        tops = new int[most];
+        above = new int[most];
+        runs = new int[2 * most];
+    }
 
     /** The next edge starts at (u, line). */
     void from(double u, double line) {
         atU = u;
         atLine = line;
         atFirst = (int) Math.ceil(line);
+        last = NONE;
     }
 
     /** Adds an edge from where the last one ended to (u, line). */
     void add(double u, double line) {
-        double u0 = atU;
-        double line0 = atLine;
-        int first = atFirst;
-        from(u, line);
-        if (first != atFirst) {
-            add(u0, line0, Math.min(first, atFirst), Math.max(first, atFirst));
+        int first = (int) Math.ceil(line);
+        if (first > atFirst) {
+            add(2 * edgeCount + 1, atFirst, first, u, line);
+        } else if (first < atFirst) {
+            add(2 * edgeCount, first, atFirst, u, line);
         }
+        atU = u;
+        atLine = line;
+        atFirst = first;
     }
 
-    private void add(double u0, double line0, int from, int to) {
+    private void add(int edge, int from, int to, double u, double line) {
+        int at = FIELDS * edgeCount;
+        edges[at] = atU;
+        edges[at + 1] = atLine;
+        edges[at + 2] = (u - atU) / (line - atLine);
+        tops[edgeCount] = to;
+        link(edge, from);
+        edgeCount++;
+        last = edge;
+        total += to - from;
         lowest = Math.min(lowest, from);
         highest = Math.max(highest, to);
-        if (size == edges.length) {
-            edges = Arrays.copyOf(edges, 2 * size);
-            ranges = Arrays.copyOf(ranges, size);
-        }
-        ranges[size / 2] = from;
-        ranges[size / 2 + 1] = to;
-        edges[size] = u0;
-        edges[size + 1] = line0;
-        edges[size + 2] = atU;
-        edges[size + 3] = atLine;
-        size += 4;
     }
 
-    Spans spans(Grid grid, FillRule rule) {
-        if (size == 0) {
-            return new Spans(grid, 0, new int[1], new double[0]);
-        }
-        int[] starts = count();
-        double[] u = lay(starts);
-        for (int i = 0; i + 1 < starts.length; i++) {
-            sort(u, starts[i], starts[i + 1]);
-        }
-        pair(u, starts, rule);
-        return new Spans(grid, lowest, starts, u);
-    }
-
-    /** For each line, the sum of the crossings before it. */
-    private int[] count() {
-        int lines = highest - lowest;
-        int[] starts = new int[lines + 1];
-        for (int e = 0; e < size / 2; e += 2) {
-            starts[ranges[e] - lowest]++;
-            starts[ranges[e + 1] - lowest]--;
-        }
-        int open = 0;
-        int sum = 0;
-        for (int i = 0; i <= lines; i++) {
-            open += starts[i];
-            starts[i] = sum;
-            sum = Math.addExact(sum, open);
-        }
-        return starts;
-    }
-
-    private double[] lay(int[] starts) {
-        int[] next = starts.clone();
-        double[] u = new double[starts[starts.length - 1]];
-        for (int edge : leftToRight()) {
-            int e = 4 * edge;
-            double slope = (edges[e + 2] - edges[e]) / (edges[e + 3] - edges[e + 1]);
-            long upwards = edges[e + 3] > edges[e + 1] ? 1 : 0;
-            double start = edges[e];
-            double line = edges[e + 1];
-            int to = ranges[e / 2 + 1];
-            for (int k = ranges[e / 2]; k < to; k++) {
-                u[next[k - lowest]++] = marked(start + (k - line) * slope, upwards);
-            }
-        }
-        return u;
-    }
-
-    /** The edges, nearly sorted by their middles: laid out in this order, each line's crossings are nearly sorted too. */
-    private int[] leftToRight() {
-        int count = size / 4;
-        double low = Double.POSITIVE_INFINITY;
-        double high = Double.NEGATIVE_INFINITY;
-        for (int e = 0; e < size; e += 4) {
-            double middle = edges[e] + edges[e + 2];
-            low = Math.min(low, middle);
-            high = Math.max(high, middle);
-        }
-        double scale = high > low ? (count - 1) / (high - low) : 0;
-        int[] bins = new int[count];
-        int[] next = new int[count + 1];
-        for (int i = 0; i < count; i++) {
-            bins[i] = Math.min(count - 1, (int) ((edges[4 * i] + edges[4 * i + 2] - low) * scale));
-            next[bins[i] + 1]++;
-        }
-        for (int i = 0; i < count; i++) {
-            next[i + 1] += next[i];
-        }
-        int[] order = new int[count];
-        for (int i = 0; i < count; i++) {
-            order[next[bins[i]]++] = i;
-        }
-        return order;
-    }
-
-    /** The direction of the edge rides in the number's last bit, less than the rounding of the crossing itself. */
-    private static double marked(double u, long upwards) {
-        return Double.longBitsToDouble((Double.doubleToRawLongBits(u) & ~1L) | upwards);
-    }
-
-    private static int direction(double u) {
-        return (Double.doubleToRawLongBits(u) & 1L) == 0 ? -1 : 1;
-    }
-
-    private static void sort(double[] u, int from, int to) {
-        int moves = NEAR * (to - from);
-        for (int i = from + 1; i < to; i++) {
-            double value = u[i];
-            int j = i - 1;
-            while (j >= from && u[j] > value) {
-                u[j + 1] = u[j];
-                j--;
-            }
-            u[j + 1] = value;
-            moves -= i - 1 - j;
-            if (moves < 0) {
-                Arrays.sort(u, from, to);
-                return;
-            }
+    /** Links an edge to the one before it, if both lead the same way, or begins a run with it. */
+    private void link(int edge, int from) {
+        above[edgeCount] = NONE;
+        if (last == NONE || (last ^ edge) % 2 != 0) {
+            runs[runCount++] = edge;
+            runs[runCount++] = from;
+        } else if (edge % 2 == 1) {
+            above[edgeCount - 1] = edge;
+        } else {
+            above[edgeCount] = last;
+            runs[runCount - 2] = edge;
+            runs[runCount - 1] = from;
         }
     }
 
-    /** Leaves of the sorted crossings those between inside and outside, closed up; {@code starts} follows. */
-    private static void pair(double[] u, int[] starts, FillRule rule) {
-        int written = 0;
-        int from = 0;
-        for (int i = 0; i + 1 < starts.length; i++) {
-            int to = starts[i + 1];
-            written = pairLine(u, from, to, written, rule);
-            from = to;
-            starts[i + 1] = written;
-        }
+    /** The first line that is crossed; any if none is. */
+    int lowest() {
+        return lowest;
     }
 
-    private static int pairLine(double[] u, int from, int to, int at, FillRule rule) {
-        int written = at;
-        int winding = 0;
-        double start = 0;
-        for (int i = from; i < to; i++) {
-            boolean wasInside = winding != 0;
-            winding = rule == FillRule.EVEN_ODD ? 1 - winding : winding + direction(u[i]);
-            boolean inside = winding != 0;
-            if (inside && !wasInside) {
-                start = u[i];
-            } else if (wasInside && !inside && u[i] - start > TOUCH) {
-                if (written > at && start - u[written - 1] <= TOUCH) {
-                    u[written - 1] = u[i];
-                } else {
-                    u[written++] = start;
-                    u[written++] = u[i];
-                }
-            }
-        }
-        return written;
+    /** The number of lines from the first that is crossed to the last. */
+    int lines() {
+        return edgeCount == 0 ? 0 : Math.subtractExact(highest, lowest);
+    }
+
+    /** The number of all crossings. */
+    int total() {
+        return Math.toIntExact(total);
+    }
+
+    int runs() {
+        return runCount / 2;
+    }
+
+    /** The lowest edge of a run. */
+    int bottom(int run) {
+        return runs[2 * run];
+    }
+
+    /** The first line that a run crosses. */
+    int bottomLine(int run) {
+        return runs[2 * run + 1];
+    }
+
+    /** Whether an edge lies below a line, and no longer crosses it. */
+    boolean isBelow(int edge, int line) {
+        return tops[edge >> 1] == line;
+    }
+
+    /** The next edge of its run, or {@link #NONE}. */
+    int above(int edge) {
+        return above[edge >> 1];
+    }
+
+    /**
+     * Where an edge crosses a line. Its direction rides in the number's last bit, less than the rounding of the crossing
+     * itself.
+     */
+    double u(int edge, int line) {
+        int at = FIELDS * (edge >> 1);
+        double u = edges[at] + (line - edges[at + 1]) * edges[at + 2];
+        return Double.longBitsToDouble((Double.doubleToRawLongBits(u) & ~1L) | (edge & 1));
+    }
+
+    /** Whether the edge that crosses there leads upwards, 1, or downwards, -1. */
+    static int direction(double u) {
+        return (Double.doubleToRawLongBits(u) & 1) == 1 ? 1 : -1;
     }
 }

@@ -1,5 +1,6 @@
 package dev.quoin.toolpath;
 
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -18,18 +19,23 @@ record Pass(Strokes ordered, Strokes asDrawn) {
     }
 
     /** Each line of a hatch across the whole area, to and fro. */
-    static Pass across(Spans spans) {
-        Strokes.Builder strokes = new Strokes.Builder().reserve(spans.count());
+    static Pass across(Hatch hatch) {
+        Grid grid = hatch.grid();
+        double[] xy = new double[4 * hatch.mostSpans()];
+        int to = 0;
         boolean along = true;
-        for (int i = 0; i < spans.lines(); i++) {
-            int from = spans.starts()[i];
-            int to = spans.starts()[i + 1];
-            for (int at = from; at < to; at += 2) {
-                spans.stroke(spans.first() + i, along ? at : from + to - 2 - at, along, strokes);
+        while (hatch.next()) {
+            int line = hatch.line();
+            int size = hatch.size();
+            for (int i = 0; i < size; i++) {
+                double u = hatch.u(along ? i : size - 1 - i);
+                xy[to++] = grid.x(u, line);
+                xy[to++] = grid.y(u, line);
             }
-            along = along == (from == to);
+            along = along == (size == 0);
         }
-        Strokes lines = strokes.build();
+        // Areas that overlap have fewer.
+        Strokes lines = Strokes.ofLines(to == xy.length ? xy : Arrays.copyOf(xy, to));
         return new Pass(lines, lines);
     }
 }

@@ -20,6 +20,19 @@ public final class Strokes {
         this.ends = ends;
     }
 
+    /**
+     * Straight strokes.
+     *
+     * @param xy the starts and ends of each in turn; not copied, so it must never change
+     */
+    static Strokes ofLines(double[] xy) {
+        int[] ends = new int[xy.length / 4];
+        for (int i = 0; i < ends.length; i++) {
+            ends[i] = 2 * (i + 1);
+        }
+        return new Strokes(xy, ends);
+    }
+
     /** The number of strokes. */
     public int count() {
         return ends.length;

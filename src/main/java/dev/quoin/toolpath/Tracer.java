@@ -88,11 +88,9 @@ public final class Tracer {
     }
 
     private static Pass hatch(Step step, double angle, List<Cover> covers) {
-        Grid grid = Grid.at(angle, step.spacing());
-        List<Spans> all = covers.stream()
-                .map(cover -> Spans.of(cover.outline(), cover.rule(), grid))
-                .toList();
-        Spans spans = Spans.union(all, grid);
-        return step.pattern() == Pattern.REGIONS ? Pass.through(Regions.of(spans), false) : Pass.across(spans);
+        Hatch hatch = new Hatch(covers, Grid.at(angle, step.spacing()));
+        return step.pattern() == Pattern.REGIONS
+                ? Pass.through(Regions.of(Spans.of(hatch)), false)
+                : Pass.across(hatch);
     }
 }

@@ -84,7 +84,7 @@ class HatchAgainstJtsTest {
 
     private static void compare(List<Polyline> rings, FillRule rule, double angle, double spacing) {
         Grid grid = Grid.at(angle, spacing);
-        Spans spans = Spans.of(rings, rule, grid);
+        Spans spans = Spans.of(new Hatch(List.of(new Cover(rings, rule)), grid));
         List<double[]> ours = new ArrayList<>();
         for (int i = 0; i < spans.lines(); i++) {
             for (int at = spans.starts()[i]; at < spans.starts()[i + 1]; at += 2) {
@@ -193,7 +193,7 @@ class HatchAgainstJtsTest {
         List<Polyline> square = List.of(new Polyline(new double[] {0, 0, 2, 0, 2, 2, 0, 2}, true));
         Grid grid = Grid.at(0, 0.5);
         List<double[]> shifted = cut(area(square, FillRule.NON_ZERO), Grid.at(0.001, 0.5), 0, 4);
-        Spans spans = Spans.of(square, FillRule.NON_ZERO, grid);
+        Spans spans = Spans.of(new Hatch(List.of(new Cover(square, FillRule.NON_ZERO)), grid));
         assertTrue(Math.abs(shifted.get(3)[1] - spans.u()[6]) > SAME);
     }
 }

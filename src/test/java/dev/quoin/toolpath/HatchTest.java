@@ -11,7 +11,12 @@ import dev.quoin.geometry.Path;
 import dev.quoin.shop.EdgePass;
 import dev.quoin.shop.Pattern;
 import dev.quoin.shop.Step;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.Random;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** What a fill step makes of areas. */
@@ -73,6 +78,46 @@ class HatchTest {
     }
 
     @Test
+    void manyMarksAreCoveredLikeOnePathOfThemAll() {
+        Random random = new Random(20261129);
+        for (int i = 0; i < 50; i++) {
+            List<Path> boxes = Stream.generate(() -> box(random))
+                    .limit(1 + random.nextInt(20))
+                    .toList();
+            Path.Builder all = Path.builder();
+            boxes.forEach(all::append);
+            Step step = Given.fill(0.1, random.nextInt(360));
+            Mark[] marks = boxes.stream()
+                    .map(box -> Given.engraved(box, FillRule.NON_ZERO))
+                    .toArray(Mark[]::new);
+            Strokes together = trace(step, Given.engraved(all.build(), FillRule.NON_ZERO))
+                    .passes()
+                    .get(0);
+            Strokes joined = trace(step, marks).passes().get(0);
+            assertEquals(together.count(), joined.count());
+            assertEquals(together.length(), joined.length(), 1e-9);
+        }
+    }
+
+    private static Path box(Random random) {
+        double x = 10 * random.nextDouble();
+        double y = 10 * random.nextDouble();
+        return Given.box(x, y, x + 0.2 + 4 * random.nextDouble(), y + 0.2 + 4 * random.nextDouble());
+    }
+
+    /** More crossings on each line than are sorted by moving each past its neighbours. */
+    @Test
+    void aThousandTeethOfACombMayBeDrawnInAnyOrder() {
+        List<Integer> teeth = new ArrayList<>(IntStream.range(0, 1000).boxed().toList());
+        Collections.shuffle(teeth, new Random(5));
+        Path.Builder comb = Path.builder();
+        teeth.forEach(tooth -> comb.append(Given.box(0.01 * tooth, -0.5, 0.01 * tooth + 0.004, 0.5)));
+        BeamPath path = trace(Given.fill(SPACING, 0), Given.engraved(comb.build(), FillRule.NON_ZERO));
+        assertEquals(20 * 1000, path.passes().get(0).count());
+        assertEquals(4, covered(path), 1e-9);
+    }
+
+    @Test
     void onlyMarksOfTheStepsProcessAreTreated() {
         Mark other = new Mark(
                 "cut",
@@ -128,7 +173,7 @@ class HatchTest {
         Path ring =
                 Path.builder().append(Given.box(6, 6)).append(Given.box(2, 2)).build();
         Grid grid = Grid.at(0, 0.1);
-        Spans spans = Spans.of(ring.flatten(0.005), FillRule.EVEN_ODD, grid);
+        Spans spans = Spans.of(new Hatch(List.of(new Cover(ring.flatten(0.005), FillRule.EVEN_ODD)), grid));
         assertEquals(4, Regions.of(spans).size());
     }
 
