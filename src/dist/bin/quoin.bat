@@ -25,8 +25,9 @@ if %made_for%=="%this%" goto start
 2>nul (>"%archive%.for" echo "being made") || goto start
 rmdir /s /q "%lib%\first-run" 2>nul
 del /q "%archive%" "%lib%\new.jsa" 2>nul
-"%java%" -XX:ArchiveClassesAtExit="%lib%\new.jsa" -Xlog:disable -XX:+UseSerialGC -Djava.awt.headless=true ^
-    -Dorg.freemarker.loggerLibrary=none -cp "%lib%\quoin.jar" dev.quoin.cli.FirstStart "%lib%\first-start" "%lib%\first-run" >nul 2>&1
+rem -Xbatch, since methods that wait to be compiled when the archive is made would, from the archive, be waiting for ever.
+"%java%" -XX:ArchiveClassesAtExit="%lib%\new.jsa" -Xbatch -XX:TieredStopAtLevel=1 -Xlog:disable -XX:+UseSerialGC ^
+    -Djava.awt.headless=true -Dorg.freemarker.loggerLibrary=none -cp "%lib%\quoin.jar" dev.quoin.cli.FirstStart "%lib%\first-start" "%lib%\first-run" >nul 2>&1
 if exist "%lib%\new.jsa" move /y "%lib%\new.jsa" "%archive%" >nul 2>&1
 rmdir /s /q "%lib%\first-run" 2>nul
 >"%archive%.for" echo "%this%"
