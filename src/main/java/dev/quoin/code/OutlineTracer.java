@@ -1,7 +1,6 @@
 package dev.quoin.code;
 
 import dev.quoin.geometry.Path;
-import java.util.BitSet;
 
 /**
  * Walks along the edges between dark and light modules, the dark ones on its left, and so goes anticlockwise around dark
@@ -9,57 +8,67 @@ import java.util.BitSet;
  * outlines apart. Only corners become points.
  */
 final class OutlineTracer {
-    /** Steps to the right, up, left, down, in columns and rows; rows count downwards. */
-    private static final int[] STEP_X = {1, 0, -1, 0};
-
-    private static final int[] STEP_Y = {0, -1, 0, 1};
     private static final int RIGHT = 0;
+    private static final int DIRECTIONS = 4;
 
     private final ModuleGrid grid;
-    private final BitSet bottomsSeen = new BitSet();
+    /** The modules and a margin of light ones, row by row; and of the dark ones, at whose bottom edge an outline has been. */
+    private final boolean[] dark;
+
+    private final boolean[] bottomsSeen;
+    /** From one row of them to the next. */
+    private final int wide;
+    /** From a corner to the next: to the right, up, left, down. A corner is told by the module on its lower right. */
+    private final int[] steps;
+    /** From a corner to the module ahead on the left of the way in each direction. */
+    private final int[] lefts;
 
     OutlineTracer(ModuleGrid grid) {
         this.grid = grid;
+        wide = grid.columns() + 2;
+        dark = new boolean[wide * (grid.rows() + 2)];
+        bottomsSeen = new boolean[dark.length];
+        steps = new int[] {1, -wide, -1, wide};
+        lefts = new int[] {-wide, -wide - 1, -1, 0};
+        for (int i = grid.dark().nextSetBit(0); i >= 0; i = grid.dark().nextSetBit(i + 1)) {
+            dark[(i / grid.columns() + 1) * wide + i % grid.columns() + 1] = true;
+        }
     }
 
     Path trace(double width, double height) {
         Path.Builder path = Path.builder();
-        for (int row = 0; row < grid.rows(); row++) {
-            for (int column = 0; column < grid.columns(); column++) {
-                // Every outline, of a region or a hole, has an edge that runs right along the bottom of a dark module.
-                if (grid.isDark(column, row)
-                        && !grid.isDark(column, row + 1)
-                        && !bottomsSeen.get(row * grid.columns() + column)) {
-                    walk(column, row + 1, path, width, height);
-                }
+        for (int module = 0; module < dark.length; module++) {
+            // Every outline, of a region or a hole, has an edge that runs right along the bottom of a dark module.
+            if (dark[module] && !dark[module + wide] && !bottomsSeen[module]) {
+                walk(module + wide, path, width, height);
             }
         }
         return path.build();
     }
 
     /** One outline, from a corner of the grid to the right. */
-    private void walk(int startX, int startY, Path.Builder path, double width, double height) {
-        int x = startX;
-        int y = startY;
+    private void walk(int start, Path.Builder path, double width, double height) {
+        int at = start;
         int direction = RIGHT;
         boolean begun = false;
         do {
             if (direction == RIGHT) {
-                bottomsSeen.set((y - 1) * grid.columns() + x);
+                bottomsSeen[at - wide] = true;
             }
-            x += STEP_X[direction];
-            y += STEP_Y[direction];
-            int next = turn(x, y, direction);
+            at += steps[direction];
+            int next = turn(at, direction);
             if (next != direction) {
-                corner(x * width - grid.columns() * width / 2, grid.rows() * height / 2 - y * height, begun, path);
+                corner(at, width, height, begun, path);
                 begun = true;
             }
             direction = next;
-        } while (x != startX || y != startY || direction != RIGHT);
+        } while (at != start || direction != RIGHT);
         path.close();
     }
 
-    private static void corner(double x, double y, boolean begun, Path.Builder path) {
+    private void corner(int at, double width, double height, boolean begun, Path.Builder path) {
+        double x = (at % wide - 1) * width - grid.columns() * width / 2;
+        double y = grid.rows() * height / 2 - (at / wide - 1) * height;
         if (begun) {
             path.lineTo(x, y);
         } else {
@@ -68,19 +77,12 @@ final class OutlineTracer {
     }
 
     /** Left where the module ahead on the left is light, right where the one ahead on the right is dark too. */
-    private int turn(int x, int y, int direction) {
-        if (!ahead(x, y, direction, true)) {
-            return (direction + 1) % 4;
+    private int turn(int at, int direction) {
+        int toTheRight = (direction + 3) % DIRECTIONS;
+        if (!dark[at + lefts[direction]]) {
+            return (direction + 1) % DIRECTIONS;
         }
-        return ahead(x, y, direction, false) ? (direction + 3) % 4 : direction;
-    }
-
-    /** Whether the module ahead of a corner, to the left or the right of the way, is dark. */
-    private boolean ahead(int x, int y, int direction, boolean leftOfWay) {
-        int side = (direction + (leftOfWay ? 1 : 3)) % 4;
-        // The module's centre lies half a step ahead and half a step aside; grid corners are at whole numbers.
-        int column = Math.floorDiv(2 * x + STEP_X[direction] + STEP_X[side], 2);
-        int row = Math.floorDiv(2 * y + STEP_Y[direction] + STEP_Y[side], 2);
-        return grid.isDark(column, row);
+        // Ahead on the right lies what is ahead on the left after a turn to the right.
+        return dark[at + lefts[toTheRight]] ? toTheRight : direction;
     }
 }
