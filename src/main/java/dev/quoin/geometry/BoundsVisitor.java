@@ -24,11 +24,12 @@ final class BoundsVisitor extends CubicVisitor {
     @Override
     protected void curve(
             double fromX, double fromY, double c1x, double c1y, double c2x, double c2y, double toX, double toY) {
-        if (outside(c1x, c1y) || outside(c2x, c2y) || outside(toX, toY)) {
+        end(toX, toY);
+        // A curve does not leave the hull of its ends and its control points.
+        if (outside(c1x, c1y) || outside(c2x, c2y)) {
             turns(fromX, c1x, c2x, toX, true);
             turns(fromY, c1y, c2y, toY, false);
         }
-        end(toX, toY);
     }
 
     @Override
