@@ -1,10 +1,13 @@
 package dev.quoin;
 
+import static com.tngtech.archunit.base.DescribedPredicate.describe;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
@@ -132,6 +135,16 @@ class ArchitectureTest {
                 .callMethod(System.class, "exit", int.class)
                 .orShould()
                 .callMethod(Throwable.class, "printStackTrace")
+                .check(CLASSES);
+    }
+
+    /** Java would make a class for each kind of annotation at every start. */
+    @Test
+    void commandsHaveNoAnnotationsOfTheirLibrary() {
+        noClasses()
+                .should()
+                .dependOnClassesThat(
+                        resideInAPackage("picocli..").and(describe("are annotations", JavaClass::isAnnotation)))
                 .check(CLASSES);
     }
 

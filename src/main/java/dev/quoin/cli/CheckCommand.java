@@ -10,18 +10,17 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import picocli.CommandLine.Command;
 
 /** {@code quoin check JOB}. */
-@Command(
-        name = "check",
-        mixinStandardHelpOptions = true,
-        sortOptions = false,
-        description = {"Says everything that is wrong with a job, in one go, and writes nothing.", ""},
-        footer = {"", "Example:", "  quoin check sample-orders/harbour-tags"})
 final class CheckCommand extends JobCommand<String> {
     CheckCommand(Console console, Path workingFolder) {
         super(console, workingFolder);
+    }
+
+    @Override
+    Usage usage() {
+        return usage("Says everything that is wrong with a job, in one go, and writes nothing.")
+                .examples("quoin check sample-orders/harbour-tags");
     }
 
     /** Gives the job's name: however much is wrong, it was checked. */

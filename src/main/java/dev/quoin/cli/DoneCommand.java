@@ -7,82 +7,45 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.OptionalDouble;
 import java.util.SortedSet;
-import java.util.concurrent.Callable;
-import picocli.CommandLine.ArgGroup;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** {@code quoin done RUN --plate 3 --took 7:41 --failed 4,9 --reason slipped}. */
-@Command(
-        name = "done",
-        mixinStandardHelpOptions = true,
-        sortOptions = false,
-        description = {
-            "Records that a plate or a reprint is done: the time it took by the clock, and the items that failed.",
-            ""
-        },
-        footer = {
-            "",
-            "Examples:",
-            "  quoin done runs/orchard-fair --plate 3 --took 7:41",
-            "  quoin done runs/orchard-fair --plate 3 --failed 54,57 --reason slipped",
-            "  quoin done runs/orchard-fair --reprint 1"
-        })
-final class DoneCommand implements Callable<Integer> {
-    private final Console console;
-    private final Path workingFolder;
-
-    @Spec
-    private CommandSpec spec;
-
-    @Parameters(paramLabel = "RUN", description = "The run folder.")
-    private String run;
-
-    @ArgGroup(multiplicity = "1")
-    private Which which;
-
-    @Option(names = "--took", paramLabel = "TIME", description = "Loading and marking by the clock: m:ss or h:mm:ss.")
-    private String took = "";
-
-    @Option(names = "--failed", paramLabel = "NUMBERS", description = "The items that failed, such as 4,9.")
-    private String failed = "";
-
-    @Option(names = "--reason", paramLabel = "TEXT", description = "Why they failed.")
-    private String reason = "";
-
-    @Mixin
-    private OutputOptions output = new OutputOptions();
-
-    /** What is done: one of the two. */
-    static final class Which {
-        @Option(names = "--plate", paramLabel = "NUMBER", description = "The plate that is done.")
-        private int plate;
-
-        @Option(names = "--reprint", paramLabel = "NUMBER", description = "The reprint that is done.")
-        private int reprint;
-    }
+final class DoneCommand extends Command {
+    private final Parameter<String> run = Parameter.text("RUN", "The run folder.");
+    private final Option<Integer> plate = Option.integer("--plate", "NUMBER", "The plate that is done.");
+    private final Option<Integer> reprint = Option.integer("--reprint", "NUMBER", "The reprint that is done.");
+    private final Option<String> took =
+            Option.text("--took", "TIME", "Loading and marking by the clock: m:ss or h:mm:ss.");
+    private final Option<String> failed = Option.text("--failed", "NUMBERS", "The items that failed, such as 4,9.");
+    private final Option<String> reason = Option.text("--reason", "TEXT", "Why they failed.");
 
     DoneCommand(Console console, Path workingFolder) {
-        this.console = console;
-        this.workingFolder = workingFolder;
+        super(console, workingFolder);
+    }
+
+    @Override
+    Usage usage() {
+        return new Usage(
+                        this,
+                        "Records that a plate or a reprint is done: the time it took by the clock, and the items that failed.")
+                .takes(run)
+                .takesOneOf(plate, reprint)
+                .takes(took, failed, reason)
+                .takes(output.options())
+                .examples(
+                        "quoin done runs/orchard-fair --plate 3 --took 7:41",
+                        "quoin done runs/orchard-fair --plate 3 --failed 54,57 --reason slipped",
+                        "quoin done runs/orchard-fair --reprint 1");
     }
 
     @Override
     public Integer call() throws IOException {
-        if (!reason.isEmpty() && failed.isEmpty()) {
-            throw new ParameterException(
-                    spec.commandLine(), "--reason is for items that failed; name them with --failed");
+        String why = reason.orElse("");
+        SortedSet<Integer> items = NumberList.read(failed, "item numbers such as 4,9");
+        if (!why.isEmpty() && failed.orElse("").isEmpty()) {
+            throw reason.wrong("--reason is for items that failed; name them with --failed");
         }
-        Done.Loading loading =
-                which.reprint > 0 ? new Done.Loading(true, which.reprint) : new Done.Loading(false, which.plate);
-        Path folder = workingFolder.resolve(run).normalize();
-        SortedSet<Integer> items = NumberList.read(spec, "--failed", failed, "item numbers such as 4,9");
-        Outcome<Done.Recorded> outcome = new Done(folder, loading, seconds(), items, reason, Clock.systemUTC()).run();
+        Outcome<Done.Recorded> outcome =
+                new Done(path(run.value()), loading(), seconds(), items, why, Clock.systemUTC()).run();
         console.complain(outcome.problems());
         if (outcome.result().isEmpty()) {
             return ExitStatus.BAD_INPUT.code();
@@ -95,15 +58,19 @@ final class DoneCommand implements Callable<Integer> {
         return ExitStatus.DONE.code();
     }
 
+    private Done.Loading loading() {
+        int again = reprint.orElse(0);
+        return again > 0 ? new Done.Loading(true, again) : new Done.Loading(false, plate.orElse(0));
+    }
+
     private OptionalDouble seconds() {
-        if (took.isEmpty()) {
+        String text = took.orElse("");
+        if (text.isEmpty()) {
             return OptionalDouble.empty();
         }
-        OptionalDouble seconds = ClockTime.parse(took);
+        OptionalDouble seconds = ClockTime.parse(text);
         if (seconds.isEmpty()) {
-            throw new ParameterException(
-                    spec.commandLine(),
-                    "--took '" + took + "' is no time; write minutes and seconds as 7:41, or 1:07:41");
+            throw took.wrong("--took '" + text + "' is no time; write minutes and seconds as 7:41, or 1:07:41");
         }
         return seconds;
     }

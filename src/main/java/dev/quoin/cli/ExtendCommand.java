@@ -7,64 +7,38 @@ import dev.quoin.problem.Problem;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.SortedSet;
-import java.util.concurrent.Callable;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** {@code quoin extend RUN NEW_ORDER.csv}. */
-@Command(
-        name = "extend",
-        mixinStandardHelpOptions = true,
-        sortOptions = false,
-        description = {
-            "Prepares the rows that were added to the order of a run: new plates, numbered on, with a sheet of their own. "
-                    + "What was prepared stays as it is. If rows were changed or are gone, nothing is written unless you "
-                    + "say with --add which rows are added.",
-            ""
-        },
-        footer = {
-            "",
-            "Examples:",
-            "  quoin extend runs/orchard-fair order.csv",
-            "  quoin extend runs/orchard-fair order.csv --add 560-574"
-        })
-final class ExtendCommand implements Callable<Integer> {
-    private final Console console;
-    private final Path workingFolder;
-
-    @Spec
-    private CommandSpec spec;
-
-    @Parameters(index = "0", paramLabel = "RUN", description = "The run folder.")
-    private String run;
-
-    @Parameters(index = "1", paramLabel = "NEW_ORDER.csv", description = "The order as it is now, with all its rows.")
-    private String order;
-
-    @Option(
-            names = "--add",
-            paramLabel = "LINES",
-            description = "The lines of the new order on which the added rows start, such as 12,40-44.")
-    private String added = "";
-
-    @Mixin
-    private OutputOptions output = new OutputOptions();
+final class ExtendCommand extends Command {
+    private final Parameter<String> run = Parameter.text("RUN", "The run folder.");
+    private final Parameter<String> order =
+            Parameter.text("NEW_ORDER.csv", "The order as it is now, with all its rows.");
+    private final Option<String> added = Option.text(
+            "--add", "LINES", "The lines of the new order on which the added rows start, such as 12,40-44.");
 
     ExtendCommand(Console console, Path workingFolder) {
-        this.console = console;
-        this.workingFolder = workingFolder;
+        super(console, workingFolder);
+    }
+
+    @Override
+    Usage usage() {
+        return new Usage(
+                        this,
+                        "Prepares the rows that were added to the order of a run: new plates, numbered on, with a sheet of their "
+                                + "own. What was prepared stays as it is. If rows were changed or are gone, nothing is written "
+                                + "unless you say with --add which rows are added.")
+                .takes(run, order, added)
+                .takes(output.options())
+                .examples(
+                        "quoin extend runs/orchard-fair order.csv",
+                        "quoin extend runs/orchard-fair order.csv --add 560-574");
     }
 
     @Override
     public Integer call() throws IOException {
-        Path folder = workingFolder.resolve(run).normalize();
-        SortedSet<Integer> lines = NumberList.read(spec, "--add", added, "lines such as 12,40-44");
+        SortedSet<Integer> lines = NumberList.read(added, "lines such as 12,40-44");
         Outcome<Extend.Extension> outcome =
-                new Extend(folder, workingFolder.resolve(order).normalize(), lines, Progress.SILENT).run();
+                new Extend(path(run.value()), path(order.value()), lines, Progress.SILENT).run();
         console.complain(outcome.problems());
         if (output.json()) {
             console.say(RecordText.jsonOfExtension(outcome));

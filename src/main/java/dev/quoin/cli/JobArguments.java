@@ -14,6 +14,8 @@ import picocli.CommandLine.ParseResult;
 
 /** The options of a job, one for each {@link JobKey}, added to the commands that take a job. */
 final class JobArguments {
+    private static final String DASHES = "--";
+
     private JobArguments() {}
 
     /** Gives a command the options of a job. */
@@ -50,26 +52,27 @@ final class JobArguments {
     /** What was given on the command line. */
     static Map<JobKey, String> given(ParseResult result) {
         Map<JobKey, String> given = new EnumMap<>(JobKey.class);
-        for (JobKey key : JobKey.values()) {
-            OptionSpec option = result.matchedOption(name(key));
-            if (option != null) {
-                Object value = option.getValue();
-                given.put(key, String.valueOf(value));
-            }
+        for (OptionSpec option : result.matchedOptions()) {
+            Object value = option.getValue();
+            JobKey.named(option.longestName().substring(DASHES.length()))
+                    .ifPresent(key -> given.put(key, String.valueOf(value)));
         }
         return given;
     }
 
     private static String name(JobKey key) {
-        return "--" + key.option();
+        return DASHES + key.option();
     }
 
-    /** A dollar sign would begin a variable of the help, a per cent sign a figure to fill in. */
+    /** A per cent sign in a text of the help would begin a figure to fill in. */
     private static OptionSpec option(JobKey key) {
-        OptionSpec.Builder option = OptionSpec.builder(name(key))
-                .description(key.help().replace("$", "$$").replace("%", "%%"));
+        String help = key.help().replace("%", "%%");
         return key.kind() == JobKey.Kind.FLAG
-                ? option.type(Boolean.class).arity("0").build()
-                : option.type(String.class).paramLabel(key.label()).arity("1").build();
+                ? OptionSpec.builder(name(key))
+                        .type(Boolean.class)
+                        .arity("0")
+                        .description(help)
+                        .build()
+                : Option.text(name(key), key.label(), help).spec();
     }
 }

@@ -8,8 +8,7 @@ import dev.quoin.problem.Problems;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.concurrent.Callable;
-import picocli.CommandLine.Mixin;
+import picocli.CommandLine;
 
 /**
  * A command that takes a job: it reads what is set for it, shows how the work goes, tells all problems, and then says what
@@ -17,19 +16,21 @@ import picocli.CommandLine.Mixin;
  *
  * @param <R> what the work gives
  */
-abstract class JobCommand<R> implements Callable<Integer> {
-    final Console console;
-    final Path workingFolder;
-
-    @Mixin
+abstract class JobCommand<R> extends Command {
     final JobParameter job = new JobParameter();
 
-    @Mixin
-    final OutputOptions output = new OutputOptions();
-
     JobCommand(Console console, Path workingFolder) {
-        this.console = console;
-        this.workingFolder = workingFolder;
+        super(console, workingFolder);
+    }
+
+    /** Begins the usage of such a command, whose help begins with this. */
+    final Usage usage(String about) {
+        return new Usage(this, about).takes(job.parameter()).takes(output.options());
+    }
+
+    @Override
+    final CommandLine commandLine() {
+        return JobArguments.addTo(super.commandLine());
     }
 
     /** Does the work; {@code problems} holds what was found in the settings. */

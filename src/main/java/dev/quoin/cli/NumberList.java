@@ -3,7 +3,6 @@ package dev.quoin.cli;
 import dev.quoin.job.ItemNumbers;
 import java.util.Collections;
 import java.util.SortedSet;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 
 /** Numbers given to an option as a list with ranges. */
@@ -16,12 +15,12 @@ final class NumberList {
      * @param like what the numbers are, and an example
      * @throws ParameterException if the text is no such list
      */
-    static SortedSet<Integer> read(CommandSpec command, String option, String text, String like) {
+    static SortedSet<Integer> read(Option<String> option, String like) {
+        String text = option.orElse("");
         if (text.isEmpty()) {
             return Collections.emptySortedSet();
         }
         return ItemNumbers.parse(text)
-                .orElseThrow(() -> new ParameterException(
-                        command.commandLine(), option + " '" + text + "' is no list of " + like));
+                .orElseThrow(() -> option.wrong(option.name() + " '" + text + "' is no list of " + like));
     }
 }

@@ -1,20 +1,19 @@
 package dev.quoin.cli;
 
-import picocli.CommandLine.Option;
-
 /** How much is said. */
 final class OutputOptions {
-    @Option(names = "--quiet", description = "Say nothing but problems.")
-    private boolean quiet;
-
-    @Option(names = "--json", description = "Say the result as JSON, for scripts.")
-    private boolean json;
+    private final Option<Boolean> quiet = Option.flag("--quiet", "Say nothing but problems.");
+    private final Option<Boolean> json = Option.flag("--json", "Say the result as JSON, for scripts.");
 
     boolean quiet() {
-        return quiet;
+        return quiet.orElse(false);
     }
 
     boolean json() {
-        return json;
+        return json.orElse(false);
+    }
+
+    Option<?>[] options() {
+        return new Option<?>[] {quiet, json};
     }
 }

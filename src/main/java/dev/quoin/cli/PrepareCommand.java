@@ -10,38 +10,29 @@ import dev.quoin.problem.Problems;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
 
 /** {@code quoin prepare JOB}. */
-@Command(
-        name = "prepare",
-        mixinStandardHelpOptions = true,
-        sortOptions = false,
-        description = {
-            "Prepares a job: writes a run folder with numbered plate files, the run sheet and the tables.",
-            ""
-        },
-        footer = {
-            "",
-            "Examples:",
-            "  quoin prepare sample-orders/harbour-tags",
-            "  quoin prepare names.csv --template tag.svg --jig tray.csv --recipe slate"
-        })
 final class PrepareCommand extends JobCommand<RunSummary> {
-    @Option(
-            names = "--watch",
-            description =
-                    "Stay, and prepare it again as soon as one of its files is saved, in the run folder made first.")
-    private boolean watch;
+    private final Option<Boolean> watch = Option.flag(
+            "--watch",
+            "Stay, and prepare it again as soon as one of its files is saved, in the run folder made first.");
 
     PrepareCommand(Console console, Path workingFolder) {
         super(console, workingFolder);
     }
 
     @Override
+    Usage usage() {
+        return usage("Prepares a job: writes a run folder with numbered plate files, the run sheet and the tables.")
+                .takes(watch)
+                .examples(
+                        "quoin prepare sample-orders/harbour-tags",
+                        "quoin prepare names.csv --template tag.svg --jig tray.csv --recipe slate");
+    }
+
+    @Override
     public Integer call() throws IOException {
-        return watch ? new WatchedJob(console, workingFolder, job, output).run() : super.call();
+        return watch.orElse(false) ? new WatchedJob(console, workingFolder, job, output).run() : super.call();
     }
 
     @Override

@@ -10,27 +10,22 @@ import dev.quoin.problem.Problems;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
-import picocli.CommandLine.Command;
 
 /** {@code quoin proof JOB}. */
-@Command(
-        name = "proof",
-        mixinStandardHelpOptions = true,
-        sortOptions = false,
-        description = {
-            "Draws every piece of a job for the customer to approve: proofs/NAME.html here, or --out FILE, which is written as "
-                    + "PDF if its name ends in .pdf.",
-            ""
-        },
-        footer = {
-            "",
-            "Examples:",
-            "  quoin proof sample-orders/harbour-tags",
-            "  quoin proof sample-orders/orchard-fair --skip-bad-rows --show \"Order No,Name,Line 2\" --out proof.pdf"
-        })
 final class ProofCommand extends JobCommand<ProofSummary> {
     ProofCommand(Console console, Path workingFolder) {
         super(console, workingFolder);
+    }
+
+    @Override
+    Usage usage() {
+        return usage(
+                        "Draws every piece of a job for the customer to approve: proofs/NAME.html here, or --out FILE, which is "
+                                + "written as PDF if its name ends in .pdf.")
+                .examples(
+                        "quoin proof sample-orders/harbour-tags",
+                        "quoin proof sample-orders/orchard-fair --skip-bad-rows --show \"Order No,Name,Line 2\" --out "
+                                + "proof.pdf");
     }
 
     @Override

@@ -6,18 +6,21 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.function.Supplier;
+import java.util.concurrent.Callable;
+import java.util.function.BiFunction;
 import picocli.CommandLine;
-import picocli.CommandLine.Command;
 import picocli.CommandLine.Help.Ansi;
 
 /** The program: its commands, and how they end. Streams and folder are handed in, so that tests can run it. */
 public final class Quoin {
-    private static final String HELP = "help";
+    /** The commands by name, in the order in which the help lists them. */
+    private static final Map<String, BiFunction<Console, Path, Command>> COMMANDS = commands();
+
     private static final String VERSION = "quoin 1.0";
 
     private final PrintWriter out;
     private final PrintWriter err;
+    private final Console console;
     private final Path workingFolder;
     private final boolean terminal;
 
@@ -32,6 +35,7 @@ public final class Quoin {
     public Quoin(PrintWriter out, PrintWriter err, Path workingFolder, boolean terminal) {
         this.out = out;
         this.err = err;
+        this.console = new Console(out, err, terminal);
         this.workingFolder = workingFolder;
         this.terminal = terminal;
     }
@@ -39,11 +43,10 @@ public final class Quoin {
     /** Runs one command and returns the exit status. */
     public int run(String... args) {
         try {
-            Map<String, Supplier<CommandLine>> commands = commands();
-            boolean named = args.length > 0 && !args[0].equals(HELP) && commands.containsKey(args[0]);
-            return named
-                    ? alone(args[0], commands.get(args[0])).execute(Arrays.copyOfRange(args, 1, args.length))
-                    : commandLine().execute(args);
+            BiFunction<Console, Path, Command> command = args.length > 0 ? COMMANDS.get(args[0]) : null;
+            return command == null
+                    ? commandLine().execute(args)
+                    : alone(args[0], command).execute(Arrays.copyOfRange(args, 1, args.length));
         } catch (LinkageError | InternalError e) {
             err.println(TextEngine.missing(e).orElseThrow(() -> e));
             return ExitStatus.ACCESS.code();
@@ -52,40 +55,42 @@ public final class Quoin {
 
     /** The program with all its commands. */
     CommandLine commandLine() {
-        CommandLine root = new CommandLine(new Root());
-        commands().values().forEach(command -> root.addSubcommand(command.get()));
+        CommandLine root = new Root().commandLine();
+        COMMANDS.forEach((name, command) -> root.addSubcommand(name, make(command)));
+        root.addSubcommand(new CommandLine.HelpCommand());
         return withStreams(root);
     }
 
     /** One command without the others, since each takes a while to set up. */
-    private CommandLine alone(String name, Supplier<CommandLine> command) {
-        CommandLine alone = command.get();
+    private CommandLine alone(String name, BiFunction<Console, Path, Command> command) {
+        CommandLine alone = make(command);
         alone.setCommandName("quoin " + name);
         alone.getCommandSpec().version(VERSION);
         return withStreams(alone);
     }
 
-    private Map<String, Supplier<CommandLine>> commands() {
-        Console console = new Console(out, err, terminal);
-        Map<String, Supplier<CommandLine>> commands = new LinkedHashMap<>();
-        commands.put("prepare", () -> JobArguments.addTo(new CommandLine(new PrepareCommand(console, workingFolder))));
-        commands.put("check", () -> JobArguments.addTo(new CommandLine(new CheckCommand(console, workingFolder))));
-        commands.put("quote", () -> JobArguments.addTo(new CommandLine(new QuoteCommand(console, workingFolder))));
-        commands.put("proof", () -> JobArguments.addTo(new CommandLine(new ProofCommand(console, workingFolder))));
-        commands.put("jig", () -> JigCommand.of(console, workingFolder));
-        commands.put("reprint", () -> new CommandLine(new ReprintCommand(console, workingFolder)));
-        commands.put("done", () -> new CommandLine(new DoneCommand(console, workingFolder)));
-        commands.put("status", () -> new CommandLine(new StatusCommand(console, workingFolder)));
-        commands.put("extend", () -> new CommandLine(new ExtendCommand(console, workingFolder)));
-        commands.put("verify", () -> new CommandLine(new VerifyCommand(console, workingFolder)));
-        commands.put("grid", () -> new CommandLine(new GridCommand(console, workingFolder)));
-        commands.put("calibrate", () -> new CommandLine(new CalibrateCommand(console, workingFolder)));
-        commands.put(HELP, () -> new CommandLine(new CommandLine.HelpCommand()));
+    private CommandLine make(BiFunction<Console, Path, Command> command) {
+        return command.apply(console, workingFolder).commandLine();
+    }
+
+    private static Map<String, BiFunction<Console, Path, Command>> commands() {
+        Map<String, BiFunction<Console, Path, Command>> commands = new LinkedHashMap<>();
+        commands.put("prepare", PrepareCommand::new);
+        commands.put("check", CheckCommand::new);
+        commands.put("quote", QuoteCommand::new);
+        commands.put("proof", ProofCommand::new);
+        commands.put("jig", JigCommand::new);
+        commands.put("reprint", ReprintCommand::new);
+        commands.put("done", DoneCommand::new);
+        commands.put("status", StatusCommand::new);
+        commands.put("extend", ExtendCommand::new);
+        commands.put("verify", VerifyCommand::new);
+        commands.put("grid", GridCommand::new);
+        commands.put("calibrate", CalibrateCommand::new);
         return commands;
     }
 
     private CommandLine withStreams(CommandLine command) {
-        Console console = new Console(out, err, terminal);
         command.setOut(out);
         command.setErr(err);
         command.setColorScheme(CommandLine.Help.defaultColorScheme(terminal ? Ansi.AUTO : Ansi.OFF));
@@ -96,30 +101,30 @@ public final class Quoin {
     }
 
     /** The program without a command: it says what there is. */
-    @Command(
-            name = "quoin",
-            mixinStandardHelpOptions = true,
-            version = VERSION,
-            synopsisSubcommandLabel = "COMMAND",
-            description = {
-                "Prepares batch jobs for a galvo laser: merges an order (CSV) into SVG templates, lays the pieces "
-                        + "into a jig inside the lens's field, and writes numbered plate files with a run sheet and "
-                        + "a time total.",
-                ""
-            },
-            commandListHeading = "%nCommands:%n",
-            footer = {
-                "",
-                "Try:  quoin prepare sample-orders/harbour-tags",
-                "Exit status: 0 done; 1 errors in your files, nothing written; 2 wrong usage; 3 could not read or write."
-            })
-    static final class Root implements Runnable {
-        @CommandLine.Spec
-        private CommandLine.Model.CommandSpec spec;
+    private static final class Root implements Callable<Integer> {
+        private final CommandLine commandLine = new Usage(
+                        this,
+                        "Prepares batch jobs for a galvo laser: merges an order (CSV) into SVG templates, lays the pieces into a "
+                                + "jig inside the lens's field, and writes numbered plate files with a run sheet and a time total.")
+                .notes(
+                        "Try:  quoin prepare sample-orders/harbour-tags",
+                        "Exit status: 0 done; 1 errors in your files, nothing written; 2 wrong usage; 3 could not read or write.")
+                .commandLine();
+
+        CommandLine commandLine() {
+            commandLine.getCommandSpec().name("quoin").version(VERSION);
+            commandLine
+                    .getCommandSpec()
+                    .usageMessage()
+                    .synopsisSubcommandLabel("COMMAND")
+                    .commandListHeading("%nCommands:%n");
+            return commandLine;
+        }
 
         @Override
-        public void run() {
-            spec.commandLine().usage(spec.commandLine().getOut());
+        public Integer call() {
+            commandLine.usage(commandLine.getOut());
+            return ExitStatus.DONE.code();
         }
     }
 }

@@ -9,41 +9,31 @@ import dev.quoin.problem.Problem;
 import dev.quoin.problem.Problems;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
 
 /** {@code quoin quote JOB}. */
-@Command(
-        name = "quote",
-        mixinStandardHelpOptions = true,
-        sortOptions = false,
-        description = {
-            "Compares what a job takes through each lens of the shop, and on other jigs, says which to take, and writes "
-                    + "nothing.",
-            ""
-        },
-        footer = {
-            "",
-            "Examples:",
-            "  quoin quote sample-orders/orchard-fair",
-            "  quoin quote sample-orders/harbour-tags --other-jig my-tray.svg"
-        })
 final class QuoteCommand extends JobCommand<Quotation> {
-    @Option(
-            names = "--other-jig",
-            paramLabel = "FILE",
-            description = "A jig to compare with the job's own; may be given several times.")
-    private List<String> otherJigs = new ArrayList<>();
+    private final Option<List<String>> otherJigs =
+            Option.texts("--other-jig", "FILE", "A jig to compare with the job's own; may be given several times.");
 
     QuoteCommand(Console console, Path workingFolder) {
         super(console, workingFolder);
     }
 
     @Override
+    Usage usage() {
+        return usage(
+                        "Compares what a job takes through each lens of the shop, and on other jigs, says which to take, and writes "
+                                + "nothing.")
+                .takes(otherJigs)
+                .examples(
+                        "quoin quote sample-orders/orchard-fair",
+                        "quoin quote sample-orders/harbour-tags --other-jig my-tray.svg");
+    }
+
+    @Override
     Outcome<Quotation> work(JobSettings settings, Progress progress, Problems problems) throws IOException {
-        return new Quote(settings, otherJigs, progress).run(problems);
+        return new Quote(settings, otherJigs.orElse(List.of()), progress).run(problems);
     }
 
     @Override
