@@ -13,6 +13,8 @@ public final class Main {
         PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
         // Else Java 22 to 24 tell of a console where none is, too.
         System.setProperty("jdk.console", "java.base");
+        // Else picocli looks up Java's classes of times, databases and files at each start, to read values as such.
+        System.setProperty("picocli.converters.excludes", "java.*");
         boolean terminal = System.console() != null;
         int status = new Quoin(out, err, Path.of("").toAbsolutePath(), terminal).run(args);
         out.flush();
