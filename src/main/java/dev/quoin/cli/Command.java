@@ -18,6 +18,11 @@ abstract class Command implements Callable<Integer> {
     /** How it is called. */
     abstract Usage usage();
 
+    /** Begins what it will need in any case, before the command line is read. */
+    void begin() {
+        // Most need little.
+    }
+
     /** A command line that calls it. */
     CommandLine commandLine() {
         return usage().commandLine();

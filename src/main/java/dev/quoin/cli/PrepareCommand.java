@@ -1,5 +1,6 @@
 package dev.quoin.cli;
 
+import dev.quoin.job.HeadStart;
 import dev.quoin.job.JobSettings;
 import dev.quoin.job.Outcome;
 import dev.quoin.job.Prepare;
@@ -17,6 +18,8 @@ final class PrepareCommand extends JobCommand<RunSummary> {
             "--watch",
             "Stay, and prepare it again as soon as one of its files is saved, in the run folder made first.");
 
+    private HeadStart ahead = HeadStart.none();
+
     PrepareCommand(Console console, Path workingFolder) {
         super(console, workingFolder);
     }
@@ -31,13 +34,18 @@ final class PrepareCommand extends JobCommand<RunSummary> {
     }
 
     @Override
+    void begin() {
+        ahead = HeadStart.begin();
+    }
+
+    @Override
     public Integer call() throws IOException {
         return watch.orElse(false) ? new WatchedJob(console, workingFolder, job, output).run() : super.call();
     }
 
     @Override
     Outcome<RunSummary> work(JobSettings settings, Progress progress, Problems problems) throws IOException {
-        return new Prepare(settings, progress).run(problems);
+        return new Prepare(settings, progress, ahead).run(problems);
     }
 
     @Override

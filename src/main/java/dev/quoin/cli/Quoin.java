@@ -56,21 +56,20 @@ public final class Quoin {
     /** The program with all its commands. */
     CommandLine commandLine() {
         CommandLine root = new Root().commandLine();
-        COMMANDS.forEach((name, command) -> root.addSubcommand(name, make(command)));
+        COMMANDS.forEach((name, command) ->
+                root.addSubcommand(name, command.apply(console, workingFolder).commandLine()));
         root.addSubcommand(new CommandLine.HelpCommand());
         return withStreams(root);
     }
 
     /** One command without the others, since each takes a while to set up. */
     private CommandLine alone(String name, BiFunction<Console, Path, Command> command) {
-        CommandLine alone = make(command);
+        Command made = command.apply(console, workingFolder);
+        made.begin();
+        CommandLine alone = made.commandLine();
         alone.setCommandName("quoin " + name);
         alone.getCommandSpec().version(VERSION);
         return withStreams(alone);
-    }
-
-    private CommandLine make(BiFunction<Console, Path, Command> command) {
-        return command.apply(console, workingFolder).commandLine();
     }
 
     private static Map<String, BiFunction<Console, Path, Command>> commands() {

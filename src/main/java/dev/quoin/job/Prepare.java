@@ -12,11 +12,22 @@ import java.util.Set;
 public final class Prepare {
     private final JobSettings settings;
     private final Progress progress;
+    private final HeadStart ahead;
     private Set<Path> inputFolders = Set.of();
 
     public Prepare(JobSettings settings, Progress progress) {
+        this(settings, progress, HeadStart.none());
+    }
+
+    /**
+     * The same for a program that has just started.
+     *
+     * @param ahead begun by it
+     */
+    public Prepare(JobSettings settings, Progress progress, HeadStart ahead) {
         this.settings = settings;
         this.progress = progress;
+        this.ahead = ahead;
     }
 
     /**
@@ -30,6 +41,7 @@ public final class Prepare {
         boolean replace = settings.flag(JobKey.REPLACE);
         RunFolder.checkFree(out, replace);
         Optional<LoadedJob> job = new JobLoader(settings, problems).load();
+        ahead.drawings();
         if (job.isEmpty()) {
             return new Outcome<>(Optional.empty(), problems.sorted());
         }
@@ -38,6 +50,7 @@ public final class Prepare {
         if (plan.isEmpty()) {
             return new Outcome<>(Optional.empty(), problems.sorted());
         }
+        ahead.papers();
         try (RunFolder folder = RunFolder.begin(out, replace)) {
             RunSummary summary =
                     new RunWriter(job.get().making(plan.get().items()), plan.get(), problems, folder, progress).write();

@@ -11,6 +11,25 @@ import java.util.Map;
  */
 public final class RunSheetWriter {
     /**
+     * Reads its templates, if they have not been read: the first sheet need not do it then.
+     *
+     * @throws IOException if one cannot be read
+     */
+    public static void readTemplates() throws IOException {
+        Templates.read(
+                "run-sheet-head.ftlh",
+                "page-start.ftlh",
+                "hatches.ftlh",
+                "run-sheet-summary.ftlh",
+                "plate-parts.ftlh",
+                "cautions.ftlh",
+                "problems.ftlh",
+                "plate.ftlh",
+                "run-sheet-foot.ftlh",
+                "run-sheet-packing.ftlh");
+    }
+
+    /**
      * Writes everything up to the first plate.
      *
      * @throws IOException if the writer fails

@@ -35,6 +35,17 @@ final class Templates {
         }
     }
 
+    /**
+     * Reads templates, to have them ready.
+     *
+     * @throws IOException if one cannot be read
+     */
+    static void read(String... names) throws IOException {
+        for (String name : names) {
+            TEMPLATES.getTemplate(name);
+        }
+    }
+
     private static Configuration configuration() {
         var version = Configuration.VERSION_2_3_35;
         Configuration templates = new Configuration(version);
