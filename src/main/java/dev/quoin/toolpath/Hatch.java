@@ -8,7 +8,7 @@ import java.util.List;
  */
 final class Hatch {
     private final Grid grid;
-    private final List<Sweep> sweeps;
+    private final Sweep[] sweeps;
     private final int mostSpans;
     private final double[] u;
     private int size;
@@ -20,7 +20,7 @@ final class Hatch {
         sweeps = covers.stream()
                 .map(cover -> Sweep.of(cover, grid))
                 .filter(sweep -> sweep.lines() > 0)
-                .toList();
+                .toArray(Sweep[]::new);
         int lowest = Integer.MAX_VALUE;
         int end = Integer.MIN_VALUE;
         int crossings = 0;
@@ -32,7 +32,7 @@ final class Hatch {
             spans = Math.addExact(spans, sweep.mostSpans());
         }
         line = lowest - 1;
-        linesLeft = sweeps.isEmpty() ? 0 : Math.subtractExact(end, lowest);
+        linesLeft = sweeps.length == 0 ? 0 : Math.subtractExact(end, lowest);
         u = new double[crossings];
         mostSpans = spans;
     }
