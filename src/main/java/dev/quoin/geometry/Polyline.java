@@ -27,24 +27,24 @@ public record Polyline(double[] xy, boolean closed) {
     /** Its length, the closing line included, mm. */
     public double length() {
         double sum = 0;
-        for (int i = 1; i < size(); i++) {
-            sum += distance(i - 1, i);
+        for (int i = 2; i < xy.length; i += 2) {
+            sum += distance(i - 2, i);
         }
-        return closed ? sum + distance(size() - 1, 0) : sum;
+        return closed ? sum + distance(xy.length - 2, 0) : sum;
     }
 
     /** Millimetres neither overflow nor vanish when squared, so that the slower hypot is not needed. */
     private double distance(int from, int to) {
-        double dx = x(to) - x(from);
-        double dy = y(to) - y(from);
+        double dx = xy[to] - xy[from];
+        double dy = xy[to + 1] - xy[from + 1];
         return Math.sqrt(dx * dx + dy * dy);
     }
 
     /** The area it surrounds (shoelace), mm2; above zero where it runs from the x axis towards the y axis. */
     public double signedArea() {
         double twice = 0;
-        for (int i = 0, j = size() - 1; i < size(); j = i++) {
-            twice += x(j) * y(i) - x(i) * y(j);
+        for (int i = 0, j = xy.length - 2; i < xy.length; j = i, i += 2) {
+            twice += xy[j] * xy[i + 1] - xy[i] * xy[j + 1];
         }
         return twice / 2;
     }

@@ -46,8 +46,11 @@ public final class HeadStart {
         return ahead;
     }
 
-    /** Waits until drawings can be read and drawn. */
+    /** Waits until drawings can be read and drawn, and meanwhile does what is left. */
     void drawings() throws IOException {
+        if (!drawings.isDone()) {
+            papers.run();
+        }
         await(drawings);
     }
 

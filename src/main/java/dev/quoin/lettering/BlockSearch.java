@@ -19,7 +19,7 @@ final class BlockSearch {
     /** A text of ten words in four lines has 84 ways; one with more than this is no name. */
     static final int MOST_KEPT = 200;
 
-    private static final Comparator<Way> NARROWEST = Comparator.comparingDouble(Way::width);
+    private static final Comparator<Way> NARROWEST = (one, other) -> Double.compare(one.width(), other.width());
 
     private final LineBreaker breaks;
     private final Typesetter typesetter;

@@ -1,6 +1,5 @@
 package dev.quoin.lettering;
 
-import java.util.Comparator;
 import java.util.List;
 
 /** Picks a family's face for a style and weight (CSS Fonts Module Level 4, section 5.2). */
@@ -15,8 +14,9 @@ final class FontMatch {
     /** The nearest of the faces, of which there is at least one; the first of equals. */
     static FontFace nearest(List<FontFace> faces, int weight, boolean italic) {
         return faces.stream()
-                .min(Comparator.comparing((FontFace face) -> face.italic() != italic)
-                        .thenComparingInt(face -> distance(weight, face.weight())))
+                .min((one, other) -> one.italic() == other.italic()
+                        ? Integer.compare(distance(weight, one.weight()), distance(weight, other.weight()))
+                        : one.italic() == italic ? -1 : 1)
                 .orElseThrow();
     }
 

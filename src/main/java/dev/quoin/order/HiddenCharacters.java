@@ -2,9 +2,7 @@ package dev.quoin.order;
 
 import dev.quoin.problem.Quoted;
 import java.lang.Character.UnicodeScript;
-import java.util.EnumSet;
 import java.util.Optional;
-import java.util.Set;
 
 /**
  * Characters that nobody sees and that can garble a marking: those that turn the direction of letters, and those without
@@ -17,28 +15,6 @@ final class HiddenCharacters implements ColumnDoubts {
     private static final char NON_JOINER = '\u200C';
     private static final char JOINER = '\u200D';
     private static final int TATWEEL = 0x640;
-
-    private static final Set<UnicodeScript> JOINED = EnumSet.of(
-            UnicodeScript.ARABIC,
-            UnicodeScript.SYRIAC,
-            UnicodeScript.MANDAIC,
-            UnicodeScript.NKO,
-            UnicodeScript.MONGOLIAN,
-            UnicodeScript.DEVANAGARI,
-            UnicodeScript.BENGALI,
-            UnicodeScript.GURMUKHI,
-            UnicodeScript.GUJARATI,
-            UnicodeScript.ORIYA,
-            UnicodeScript.TAMIL,
-            UnicodeScript.TELUGU,
-            UnicodeScript.KANNADA,
-            UnicodeScript.MALAYALAM,
-            UnicodeScript.SINHALA,
-            UnicodeScript.TIBETAN,
-            UnicodeScript.MYANMAR,
-            UnicodeScript.KHMER);
-    private static final Set<UnicodeScript> WITHOUT_SPACES =
-            EnumSet.of(UnicodeScript.THAI, UnicodeScript.LAO, UnicodeScript.KHMER, UnicodeScript.MYANMAR);
 
     @Override
     public Optional<Doubt> judge(String value) {
@@ -58,14 +34,41 @@ final class HiddenCharacters implements ColumnDoubts {
     private static boolean isDoubtful(String value, int at) {
         char c = value.charAt(at);
         return switch (c) {
-            case NON_JOINER, JOINER -> !follows(JOINED, value, at) && !followsAPicture(value, at);
-            case ZERO_WIDTH_SPACE -> !follows(WITHOUT_SPACES, value, at);
+            case NON_JOINER, JOINER -> !isJoined(UnicodeScript.of(base(value, at))) && !followsAPicture(value, at);
+            case ZERO_WIDTH_SPACE -> !isWithoutSpaces(UnicodeScript.of(base(value, at)));
             default -> Quoted.isHidden(c) && !Character.isISOControl(c);
         };
     }
 
-    private static boolean follows(Set<UnicodeScript> scripts, String value, int at) {
-        return scripts.contains(UnicodeScript.of(base(value, at)));
+    private static boolean isJoined(UnicodeScript script) {
+        return switch (script) {
+            case ARABIC,
+                    SYRIAC,
+                    MANDAIC,
+                    NKO,
+                    MONGOLIAN,
+                    DEVANAGARI,
+                    BENGALI,
+                    GURMUKHI,
+                    GUJARATI,
+                    ORIYA,
+                    TAMIL,
+                    TELUGU,
+                    KANNADA,
+                    MALAYALAM,
+                    SINHALA,
+                    TIBETAN,
+                    MYANMAR,
+                    KHMER -> true;
+            default -> false;
+        };
+    }
+
+    private static boolean isWithoutSpaces(UnicodeScript script) {
+        return switch (script) {
+            case THAI, LAO, KHMER, MYANMAR -> true;
+            default -> false;
+        };
     }
 
     /** Emoji are symbols, the newest yet unknown to the platform; a joiner makes one of several. */

@@ -51,7 +51,7 @@ public final class Items extends AbstractList<Item> implements RandomAccess {
     public Items with(List<ExtraPieces> more) {
         List<ExtraPieces> all = new ArrayList<>(extras);
         all.addAll(more);
-        return new Items(this, all);
+        return all.isEmpty() ? this : new Items(this, all);
     }
 
     /**

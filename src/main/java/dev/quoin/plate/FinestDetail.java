@@ -7,13 +7,15 @@ import dev.quoin.shop.Method;
 import dev.quoin.shop.Recipe;
 import dev.quoin.shop.Step;
 import dev.quoin.toolpath.Thickness;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.stream.Stream;
 
 /**
  * Finds the thinnest part that each fill step covers, over many items. Constant artwork is looked at part by part, once;
@@ -57,10 +59,11 @@ final class FinestDetail {
 
     /** The width of the thinnest part, mm; empty if none is thinner than {@code enough}. */
     OptionalDouble of(Step step, double enough) {
-        Stream<Area> areas = Stream.concat(
-                constant.getOrDefault(step.number(), Set.of()).stream().map(Mark::area),
-                Stream.ofNullable(thinnest.get(step.number())).map(Thin::area));
-        return areas.map(area -> Thickness.thinnest(area, enough))
+        List<Area> areas = new ArrayList<>();
+        constant.getOrDefault(step.number(), Set.of()).forEach(mark -> areas.add(mark.area()));
+        Optional.ofNullable(thinnest.get(step.number())).ifPresent(thin -> areas.add(thin.area()));
+        return areas.stream()
+                .map(area -> Thickness.thinnest(area, enough))
                 .flatMapToDouble(OptionalDouble::stream)
                 .min();
     }
