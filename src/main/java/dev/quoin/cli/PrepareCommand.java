@@ -35,7 +35,7 @@ final class PrepareCommand extends JobCommand<RunSummary> {
 
     @Override
     void begin() {
-        ahead = HeadStart.begin();
+        ahead = HeadStart.toPrepare();
     }
 
     @Override

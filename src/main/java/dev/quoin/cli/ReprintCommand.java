@@ -1,5 +1,6 @@
 package dev.quoin.cli;
 
+import dev.quoin.job.HeadStart;
 import dev.quoin.job.Outcome;
 import dev.quoin.job.Reprint;
 import dev.quoin.job.ReprintRequest;
@@ -39,6 +40,8 @@ final class ReprintCommand extends Command {
     private final Option<String> reason =
             Option.text("--reason", "TEXT", "Why; kept in the run's log and printed on the sheet.");
 
+    private HeadStart ahead = HeadStart.none();
+
     ReprintCommand(Console console, Path workingFolder) {
         super(console, workingFolder);
     }
@@ -60,9 +63,14 @@ final class ReprintCommand extends Command {
     }
 
     @Override
+    void begin() {
+        ahead = HeadStart.toReprint();
+    }
+
+    @Override
     public Integer call() throws IOException {
         Path folder = path(run.value());
-        Outcome<List<Reprint.Written>> outcome = new Reprint(folder, request(), Clock.systemUTC()).run();
+        Outcome<List<Reprint.Written>> outcome = new Reprint(folder, request(), Clock.systemUTC(), ahead).run();
         console.complain(outcome.problems());
         if (outcome.result().isEmpty()) {
             return ExitStatus.BAD_INPUT.code();

@@ -1,10 +1,13 @@
 package dev.quoin.job;
 
 import dev.quoin.drawing.SvgDrawing;
+import dev.quoin.paper.ReprintSheet;
 import dev.quoin.paper.RunSheetWriter;
+import dev.quoin.paper.Templates;
 import dev.quoin.problem.Problems;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 
@@ -23,45 +26,63 @@ public final class HeadStart {
             """;
 
     private final FutureTask<Boolean> drawings;
-    private final FutureTask<Boolean> papers;
+    private final List<FutureTask<Boolean>> papers;
 
-    private HeadStart(FutureTask<Boolean> drawings, FutureTask<Boolean> papers) {
+    private HeadStart(FutureTask<Boolean> drawings, List<String> templates) {
         this.drawings = drawings;
-        this.papers = papers;
+        this.papers = templates.stream().map(HeadStart::reading).toList();
     }
 
     /** Nothing is set up ahead. */
     public static HeadStart none() {
-        HeadStart none = new HeadStart(new FutureTask<>(() -> true), new FutureTask<>(() -> true));
-        none.run();
-        return none;
+        return new HeadStart(done(), List.of());
     }
 
-    /** Begins on a thread that keeps no program from ending. */
-    public static HeadStart begin() {
-        HeadStart ahead = new HeadStart(new FutureTask<>(HeadStart::draw), new FutureTask<>(HeadStart::readTemplates));
-        Thread thread = new Thread(ahead::run, "quoin-head-start");
+    /** Begins what a job is prepared with. */
+    public static HeadStart toPrepare() {
+        return new HeadStart(new FutureTask<>(HeadStart::draw), RunSheetWriter.TEMPLATES).begun();
+    }
+
+    /** Begins what a reprint is written with. */
+    public static HeadStart toReprint() {
+        return new HeadStart(done(), ReprintSheet.TEMPLATES).begun();
+    }
+
+    private static FutureTask<Boolean> done() {
+        FutureTask<Boolean> done = new FutureTask<>(() -> true);
+        done.run();
+        return done;
+    }
+
+    /** On a thread that keeps no program from ending. */
+    private HeadStart begun() {
+        Thread thread = new Thread(this::run, "quoin-head-start");
         thread.setDaemon(true);
         thread.start();
-        return ahead;
+        return this;
     }
 
-    /** Waits until drawings can be read and drawn, and meanwhile does what is left. */
+    /** Waits until drawings can be read and drawn, and meanwhile does some of what is left. */
     void drawings() throws IOException {
-        if (!drawings.isDone()) {
-            papers.run();
+        for (FutureTask<Boolean> paper : papers) {
+            if (drawings.isDone()) {
+                break;
+            }
+            paper.run();
         }
         await(drawings);
     }
 
     /** Waits until papers can be written. */
     void papers() throws IOException {
-        await(papers);
+        for (FutureTask<Boolean> paper : papers) {
+            await(paper);
+        }
     }
 
     private void run() {
         drawings.run();
-        papers.run();
+        papers.forEach(FutureTask::run);
     }
 
     private static boolean draw() {
@@ -71,12 +92,15 @@ public final class HeadStart {
                 .isPresent();
     }
 
-    private static boolean readTemplates() throws IOException {
-        RunSheetWriter.readTemplates();
-        return true;
+    private static FutureTask<Boolean> reading(String template) {
+        return new FutureTask<>(() -> {
+            Templates.read(template);
+            return true;
+        });
     }
 
     private static void await(FutureTask<Boolean> task) throws IOException {
+        task.run();
         try {
             task.get();
         } catch (ExecutionException failed) {

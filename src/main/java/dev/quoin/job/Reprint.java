@@ -28,16 +28,19 @@ public final class Reprint {
     private final Path folder;
     private final ReprintRequest request;
     private final Clock clock;
+    private final HeadStart ahead;
 
     /**
      * Sets up.
      *
      * @param folder the run's
+     * @param ahead what the program has begun already
      */
-    public Reprint(Path folder, ReprintRequest request, Clock clock) {
+    public Reprint(Path folder, ReprintRequest request, Clock clock, HeadStart ahead) {
         this.folder = folder;
         this.request = request;
         this.clock = clock;
+        this.ahead = ahead;
     }
 
     /**
@@ -79,6 +82,7 @@ public final class Reprint {
         List<ReprintedPlate> plates = plates(run, seen, problems);
         // The record is opened, and so made, only once nothing is refused: what is leaves nothing behind.
         if (!problems.hasErrors()) {
+            ahead.papers();
             log.addAfter(() -> {
                 LogBook now = log.read();
                 return write(run, now.equals(seen) ? plates : plates(run, now, problems), problems, written);

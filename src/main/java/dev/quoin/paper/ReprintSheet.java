@@ -4,10 +4,20 @@ import dev.quoin.lettering.FontLibrary;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.Writer;
+import java.util.List;
 import java.util.Map;
 
 /** Writes the small sheet of a reprint: as one HTML file (UTF-8) that needs nothing beside it, or as PDF. */
 public final class ReprintSheet {
+    /** Its templates, that which has the most of the language first. */
+    public static final List<String> TEMPLATES = List.of(
+            "plate-parts.ftlh",
+            "reprint-content.ftlh",
+            "cautions.ftlh",
+            "reprint-sheet.ftlh",
+            "page-start.ftlh",
+            "hatches.ftlh");
+
     /**
      * Writes the whole sheet; the writer is neither flushed nor closed.
      *

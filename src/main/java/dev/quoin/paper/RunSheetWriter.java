@@ -2,6 +2,7 @@ package dev.quoin.paper;
 
 import java.io.IOException;
 import java.io.Writer;
+import java.util.List;
 import java.util.Map;
 
 /**
@@ -10,24 +11,18 @@ import java.util.Map;
  * be written before the head, to another writer; writers are neither flushed nor closed.
  */
 public final class RunSheetWriter {
-    /**
-     * Reads its templates, if they have not been read: the first sheet need not do it then.
-     *
-     * @throws IOException if one cannot be read
-     */
-    public static void readTemplates() throws IOException {
-        Templates.read(
-                "run-sheet-head.ftlh",
-                "page-start.ftlh",
-                "hatches.ftlh",
-                "run-sheet-summary.ftlh",
-                "plate-parts.ftlh",
-                "cautions.ftlh",
-                "problems.ftlh",
-                "plate.ftlh",
-                "run-sheet-foot.ftlh",
-                "run-sheet-packing.ftlh");
-    }
+    /** Its templates, that which has the most of the language first. */
+    public static final List<String> TEMPLATES = List.of(
+            "plate-parts.ftlh",
+            "run-sheet-summary.ftlh",
+            "plate.ftlh",
+            "cautions.ftlh",
+            "problems.ftlh",
+            "run-sheet-head.ftlh",
+            "page-start.ftlh",
+            "hatches.ftlh",
+            "run-sheet-foot.ftlh",
+            "run-sheet-packing.ftlh");
 
     /**
      * Writes everything up to the first plate.

@@ -12,7 +12,7 @@ import java.util.Locale;
 import java.util.Map;
 
 /** The templates of the papers, beside this class as resources; every value is escaped for HTML. */
-final class Templates {
+public final class Templates {
     private static final Configuration TEMPLATES = configuration();
     private static final Map<String, Object> FUNCTIONS = TemplateFunctions.all();
 
@@ -36,14 +36,12 @@ final class Templates {
     }
 
     /**
-     * Reads templates, to have them ready.
+     * Reads a template, to have it ready.
      *
-     * @throws IOException if one cannot be read
+     * @throws IOException if it cannot be read
      */
-    static void read(String... names) throws IOException {
-        for (String name : names) {
-            TEMPLATES.getTemplate(name);
-        }
+    public static void read(String name) throws IOException {
+        TEMPLATES.getTemplate(name);
     }
 
     private static Configuration configuration() {

@@ -43,7 +43,8 @@ final class CellCheck {
         boolean lookFurther = encoding.assumed() && !assumptionTold;
         for (int i = 0; i < cell.length(); i++) {
             char c = cell.charAt(i);
-            if (isBad(c) || (lookFurther && c >= 0x80) || i == LONGEST) {
+            boolean plain = c >= ' ' && c <= '~';
+            if ((!plain && (isBad(c) || (lookFurther && c >= 0x80))) || i == LONGEST) {
                 return i;
             }
         }

@@ -55,7 +55,10 @@ record TextEncoding(Charset charset, int mark, boolean assumed, boolean sound) {
         CoderResult result;
         do {
             result = decoder.decode(in, out, true);
-            good += out.flip().chars().filter(c -> c >= 0x80).count();
+            out.flip();
+            while (out.hasRemaining()) {
+                good += out.get() >= 0x80 ? 1 : 0;
+            }
             out.clear();
             if (result.isMalformed()) {
                 bad++;

@@ -97,7 +97,7 @@ class HatchedTest {
 
     @Test
     void aReprintHasTheSamePathsToTheLastDigitAndTheSameTime() throws IOException {
-        Reprint.Written written = new Reprint(job.run(), REQUEST, Clock.systemUTC())
+        Reprint.Written written = new Reprint(job.run(), REQUEST, Clock.systemUTC(), HeadStart.none())
                 .run()
                 .result()
                 .orElseThrow()
