@@ -67,6 +67,23 @@ public final class Path {
     }
 
     /**
+     * Pieces of one straight line each.
+     *
+     * @param xy the start and the end of each, x and y in turn; not copied, so it must never change
+     */
+    public static Path ofLines(double[] xy) {
+        byte[] verbs = new byte[xy.length / 2];
+        if (verbs.length > 0) {
+            verbs[0] = MOVE;
+            verbs[1] = LINE;
+        }
+        for (int done = 2; done < verbs.length; done *= 2) {
+            System.arraycopy(verbs, 0, verbs, done, Math.min(done, verbs.length - done));
+        }
+        return new Path(verbs, xy);
+    }
+
+    /**
      * Open pieces of straight lines, each of two points or more.
      *
      * @param xy all points in order, x and y in turn; not copied, so it must never change

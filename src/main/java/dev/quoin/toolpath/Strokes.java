@@ -10,14 +10,17 @@ import java.util.Arrays;
  * starts, after two lines or more, is closed. A stroke of one point is a dot. Immutable.
  */
 public final class Strokes {
-    public static final Strokes EMPTY = new Strokes(new double[0], new int[0]);
+    public static final Strokes EMPTY = new Strokes(new double[0], new int[0], true);
 
     private final double[] xy;
     private final int[] ends;
+    /** Known to be of two points each. */
+    private final boolean lines;
 
-    private Strokes(double[] xy, int[] ends) {
+    private Strokes(double[] xy, int[] ends, boolean lines) {
         this.xy = xy;
         this.ends = ends;
+        this.lines = lines;
     }
 
     /**
@@ -30,7 +33,7 @@ public final class Strokes {
         for (int i = 0; i < ends.length; i++) {
             ends[i] = 2 * (i + 1);
         }
-        return new Strokes(xy, ends);
+        return new Strokes(xy, ends, true);
     }
 
     /** The number of strokes. */
@@ -116,6 +119,9 @@ public final class Strokes {
 
     /** The strokes as pieces of a path, in the same order and directions; a dot as a line of no length. */
     public Path toPath() {
+        if (lines) {
+            return Path.ofLines(xy);
+        }
         if (areOpenLines()) {
             return Path.ofLines(xy, ends);
         }
@@ -228,7 +234,8 @@ public final class Strokes {
             // Full arrays are replaced, never changed, when more is added.
             return new Strokes(
                     coordinates == xy.length ? xy : Arrays.copyOf(xy, coordinates),
-                    count == ends.length ? ends : Arrays.copyOf(ends, count));
+                    count == ends.length ? ends : Arrays.copyOf(ends, count),
+                    false);
         }
     }
 }

@@ -16,6 +16,8 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.Scale;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class PathTest {
     private static final Path SQUARE = Path.of(new Box(1, 2, 4, 6));
@@ -131,6 +133,19 @@ class PathTest {
         ByteBuffer in = ByteBuffer.wrap(bytes.toByteArray());
         assertEquals(List.of(CIRCLE, Path.EMPTY, mixed), List.of(Path.read(in), Path.read(in), Path.read(in)));
         assertFalse(in.hasRemaining());
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {0, 1, 2, 3, 7, 64})
+    void linesAreAMoveAndALineEach(int lines) {
+        Path.Builder drawn = Path.builder();
+        double[] xy = new double[4 * lines];
+        for (int i = 0; i < lines; i++) {
+            xy[4 * i] = i;
+            xy[4 * i + 3] = -i;
+            drawn.moveTo(i, 0).lineTo(0, -i);
+        }
+        assertEquals(drawn.build(), Path.ofLines(xy));
     }
 
     @Test
