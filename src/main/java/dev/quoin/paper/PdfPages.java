@@ -18,6 +18,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageTree;
+import org.apache.pdfbox.pdmodel.font.FontMappers;
 
 /**
  * The pages of a paper as PDF. What is laid out are the same templates that make the HTML, a piece at a time, so that a long
@@ -31,6 +32,7 @@ final class PdfPages implements AutoCloseable {
 
     static {
         XRLog.setLoggingEnabled(false);
+        FontMappers.set(new NoSystemFonts());
     }
 
     private final PDDocument document = new PDDocument();

@@ -75,6 +75,20 @@ class OtherKindsOfFileTest {
     }
 
     @Test
+    void aPdfLooksForNoFontOfTheMachineAndKeepsNoListOfThem(@TempDir Path home) throws Exception {
+        List<String> options = List.of("-Dpdfbox.fontcache=" + home);
+        Process process = JavaProcess.start(
+                run.getParent(), options, join(command("prepare", ".", "--quiet", "--out", "run"), ALL));
+        assertTrue(process.waitFor(2, TimeUnit.MINUTES));
+        assertThere("run-sheet.pdf");
+        String said = Files.readString(run.resolveSibling("said.txt"));
+        assertFalse(said.contains("font"), said);
+        try (Stream<Path> left = Files.list(home)) {
+            assertEquals(List.of(), left.toList());
+        }
+    }
+
+    @Test
     void theSummaryNamesEachKindOfSheet() {
         Ended told = quoin.run(join(command("prepare", ".", "--out", "run"), ALL));
         assertTrue(told.out().contains("run/run-sheet.html or run/run-sheet.pdf"), told.out());
