@@ -174,6 +174,21 @@ public final class Path {
         return new Path(verbs, moved);
     }
 
+    /** Moved twice: the same as one move after the other, to the last digit, with one look at each point. */
+    public Path transform(Affine first, Affine then) {
+        if (first.isIdentity() || then.isIdentity()) {
+            return transform(first).transform(then);
+        }
+        double[] moved = new double[xy.length];
+        for (int i = 0; i < xy.length; i += 2) {
+            double x = first.x(xy[i], xy[i + 1]);
+            double y = first.y(xy[i], xy[i + 1]);
+            moved[i] = then.x(x, y);
+            moved[i + 1] = then.y(x, y);
+        }
+        return new Path(verbs, moved);
+    }
+
     /** The tight box around it: of the curves themselves, not of their control points. */
     public Box bounds() {
         Box known = bounds;
@@ -266,26 +281,45 @@ public final class Path {
 
         /** Appends the pieces of another path. */
         public Builder append(Path path) {
+            begin(path);
+            System.arraycopy(path.xy, 0, xy, coordinateCount - path.xy.length, path.xy.length);
+            return this;
+        }
+
+        /** Appends the pieces of another path, moved. */
+        public Builder append(Path path, double dx, double dy) {
+            begin(path);
+            int at = coordinateCount - path.xy.length;
+            for (int i = 0; i < path.xy.length; i += 2) {
+                xy[at + i] = path.xy[i] + dx;
+                xy[at + i + 1] = path.xy[i + 1] + dy;
+            }
+            return this;
+        }
+
+        /** Makes just the room that so many pieces of other paths take, if nothing is appended between them. */
+        public Builder reserve(Iterable<Path> paths) {
+            int moreVerbs = 0;
+            int moreCoordinates = 0;
+            for (Path path : paths) {
+                moreVerbs += path.verbs.length;
+                moreCoordinates += path.xy.length;
+            }
+            verbs = Arrays.copyOf(verbs, verbCount + moreVerbs);
+            xy = Arrays.copyOf(xy, coordinateCount + moreCoordinates);
+            return this;
+        }
+
+        /** Takes the kinds of a path's pieces, and makes room for their points. */
+        private void begin(Path path) {
             if (endsInMove() && !path.isEmpty()) {
                 verbCount--;
                 coordinateCount -= 2;
             }
             reserve(path.verbs.length, path.xy.length);
             System.arraycopy(path.verbs, 0, verbs, verbCount, path.verbs.length);
-            System.arraycopy(path.xy, 0, xy, coordinateCount, path.xy.length);
             verbCount += path.verbs.length;
             coordinateCount += path.xy.length;
-            return this;
-        }
-
-        /** Appends the pieces of another path, moved. */
-        public Builder append(Path path, double dx, double dy) {
-            append(path);
-            for (int i = coordinateCount - path.xy.length; i < coordinateCount; i += 2) {
-                xy[i] += dx;
-                xy[i + 1] += dy;
-            }
-            return this;
         }
 
         /** The path so far; a trailing move that draws nothing is left out. */

@@ -137,8 +137,8 @@ public final class Fitter {
     private record Trial(TextBlock block, double squeeze, double size) {
         Fitted fitted(FitSpace space, FitRequest request) {
             Point origin = space.origin(block, squeeze, size);
-            Path outline = block.outline(request.anchor(), squeeze)
-                    .transform(new Affine(size, 0, 0, size, origin.x(), origin.y()));
+            Path outline =
+                    block.outline(request.anchor(), squeeze, new Affine(size, 0, 0, size, origin.x(), origin.y()));
             return new Fitted(
                     outline,
                     size * block.capHeight(),

@@ -2,16 +2,40 @@ package dev.quoin.lettering;
 
 import dev.quoin.geometry.Box;
 import dev.quoin.geometry.Path;
+import java.util.ArrayList;
+import java.util.List;
 
 /** Draws runs of glyphs one after the other into a line, ems. */
 final class LineDrawing {
-    private final Path.Builder outline = Path.builder();
+    private final Path.Builder outline = Path.builder(0, 0);
     private Box ink = Box.EMPTY;
     private double pen;
 
-    void draw(GlyphRun run) {
+    private LineDrawing() {}
+
+    /** The line of these runs, from left to right. */
+    static TypesetText of(List<GlyphRun> runs, FontSet fonts) {
+        LineDrawing line = new LineDrawing();
+        List<Path> shown = new ArrayList<>();
+        for (GlyphRun run : runs) {
+            for (GlyphRun.Glyph glyph : run.glyphs()) {
+                if (isShown(glyph)) {
+                    shown.add(glyph.outline());
+                }
+            }
+        }
+        line.outline.reserve(shown);
+        runs.forEach(line::draw);
+        return new TypesetText(line.outline.build(), line.pen, line.ink, fonts.capHeight(), fonts.strokes());
+    }
+
+    private static boolean isShown(GlyphRun.Glyph glyph) {
+        return !glyph.missing() && !glyph.outline().isEmpty();
+    }
+
+    private void draw(GlyphRun run) {
         for (GlyphRun.Glyph glyph : run.glyphs()) {
-            if (!glyph.missing() && !glyph.outline().isEmpty()) {
+            if (isShown(glyph)) {
                 double x = pen + glyph.x();
                 outline.append(glyph.outline(), x, glyph.y());
                 Box box = glyph.ink();
@@ -20,9 +44,5 @@ final class LineDrawing {
             }
         }
         pen += run.advance();
-    }
-
-    TypesetText drawn(FontSet fonts) {
-        return new TypesetText(outline.build(), pen, ink, fonts.capHeight(), fonts.strokes());
     }
 }

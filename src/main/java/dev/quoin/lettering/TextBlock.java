@@ -30,14 +30,14 @@ record TextBlock(List<String> texts, List<TypesetText> lines) {
         return new Affine(squeeze, 0, 0, 1, x, -line * LEADING);
     }
 
-    /** The letters in the block. */
-    Path outline(TextAnchor anchor, double squeeze) {
+    /** The letters in the block, moved once more. */
+    Path outline(TextAnchor anchor, double squeeze, Affine move) {
         if (lines.size() == 1) {
-            return lines.get(0).outline().transform(place(0, anchor, squeeze));
+            return lines.get(0).outline().transform(place(0, anchor, squeeze), move);
         }
         Path.Builder path = Path.builder();
         for (int i = 0; i < lines.size(); i++) {
-            path.append(lines.get(i).outline().transform(place(i, anchor, squeeze)));
+            path.append(lines.get(i).outline().transform(place(i, anchor, squeeze), move));
         }
         return path.build();
     }

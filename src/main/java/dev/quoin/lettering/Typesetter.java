@@ -29,9 +29,7 @@ public final class Typesetter {
         if (fonts.first() instanceof OutlineTypeface typeface) {
             Optional<GlyphRun> plain = typeface.setPlain(text);
             if (plain.isPresent()) {
-                LineDrawing line = new LineDrawing();
-                line.draw(plain.get());
-                return line.drawn(fonts);
+                return LineDrawing.of(List.of(plain.get()), fonts);
             }
         }
         return setShaped(text, fonts);
@@ -45,9 +43,9 @@ public final class Typesetter {
             return new MissingCharacters(List.copyOf(missing), fonts.families());
         }
         List<GlyphRun> shaped = shape(runs, missing);
-        LineDrawing line = new LineDrawing();
-        shaped.forEach(line::draw);
-        return missing.isEmpty() ? line.drawn(fonts) : new MissingCharacters(List.copyOf(missing), fonts.families());
+        return missing.isEmpty()
+                ? LineDrawing.of(shaped, fonts)
+                : new MissingCharacters(List.copyOf(missing), fonts.families());
     }
 
     /** Sets one line, letter by letter, at a font size of 1. */
