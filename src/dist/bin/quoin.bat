@@ -39,7 +39,7 @@ if exist "%archive%" set shared=-XX:SharedArchiveFile="%archive%"
 "%java%" -XX:+IgnoreUnrecognizedVMOptions %shared% -Xshare:auto -Xlog:disable -XX:-UsePerfData ^
     -XX:TieredStopAtLevel=1 -XX:CICompilerCount=1 -XX:C1MaxInlineLevel=4 -XX:C1MaxInlineSize=20 ^
     -XX:Tier3InvocationThreshold=150 -XX:Tier3MinInvocationThreshold=50 -XX:Tier3CompileThreshold=1000 ^
-    -XX:Tier3BackEdgeThreshold=10000 -XX:+UseSerialGC -Xms32m -Xmn24m ^
+    -XX:Tier3BackEdgeThreshold=10000 -XX:+UseSerialGC -Xms48m -Xmn40m ^
     -Djava.awt.headless=true -Dsun.font.layout.ffm=false -Dorg.freemarker.loggerLibrary=none ^
     %QUOIN_JAVA_OPTS% -jar "%lib%\quoin.jar" %*
 exit /b %ERRORLEVEL%

@@ -40,7 +40,7 @@ final class PrepareCommand extends JobCommand<RunSummary> {
 
     @Override
     public Integer call() throws IOException {
-        return watch.orElse(false) ? new WatchedJob(console, workingFolder, job, output).run() : super.call();
+        return watch.orElse(false) ? new WatchedJob(console, workingFolder, job, output, ahead).run() : super.call();
     }
 
     @Override

@@ -1,6 +1,7 @@
 package dev.quoin.cli;
 
 import dev.quoin.geometry.Decimals;
+import dev.quoin.job.HeadStart;
 import dev.quoin.job.InputWatch;
 import dev.quoin.job.JobSettings;
 import dev.quoin.job.Outcome;
@@ -21,14 +22,16 @@ final class WatchedJob {
     private final Path workingFolder;
     private final JobParameter job;
     private final OutputOptions output;
+    private final HeadStart ahead;
     /** Whether the run folder is of our own making, so that it may be replaced. */
     private boolean own;
 
-    WatchedJob(Console console, Path workingFolder, JobParameter job, OutputOptions output) {
+    WatchedJob(Console console, Path workingFolder, JobParameter job, OutputOptions output, HeadStart ahead) {
         this.console = console;
         this.workingFolder = workingFolder;
         this.job = job;
         this.output = output;
+        this.ahead = ahead;
     }
 
     /** @throws IOException if the job cannot be read the first time, or its run cannot be written */
@@ -62,7 +65,7 @@ final class WatchedJob {
         Problems problems = new Problems();
         JobSettings settings = job.settings(workingFolder, problems);
         watch.add(settings.inputFolders());
-        Prepare prepare = new Prepare(own ? settings.replacing() : settings, Progress.SILENT);
+        Prepare prepare = new Prepare(own ? settings.replacing() : settings, Progress.SILENT, ahead);
         Outcome<RunSummary> outcome = prepare.run(problems);
         watch.add(prepare.inputFolders());
         console.complain(outcome.problems());

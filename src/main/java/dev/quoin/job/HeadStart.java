@@ -5,7 +5,6 @@ import dev.quoin.paper.ReprintSheet;
 import dev.quoin.paper.RunSheetWriter;
 import dev.quoin.paper.Templates;
 import dev.quoin.problem.Problems;
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.concurrent.ExecutionException;
@@ -13,8 +12,9 @@ import java.util.concurrent.FutureTask;
 
 /**
  * Sets up on another thread what libraries set up once, while the command line and the files of a job are read: the first
- * drawing and the first paper of a start would wait for it. Whoever needs a library waits here first, since two threads that
- * set up the same one might wait for each other for ever. What fails here fails again where it is needed, and is told there.
+ * drawing and the first paper of a start would wait for it. Whoever draws waits here first, and so does whoever needs
+ * FreeMarker until its language is loaded: two threads that load a library's classes might wait for each other for ever. What
+ * fails here fails again where it is needed, and is told there.
  */
 public final class HeadStart {
     /** Something of each kind that templates are made of. */
@@ -25,33 +25,29 @@ public final class HeadStart {
             </svg>
             """;
 
-    private final FutureTask<Boolean> drawings;
-    private final List<FutureTask<Boolean>> papers;
+    private final FutureTask<Void> drawings;
+    private final List<FutureTask<Void>> papers;
 
-    private HeadStart(FutureTask<Boolean> drawings, List<String> templates) {
+    private HeadStart(FutureTask<Void> drawings, List<String> templates) {
         this.drawings = drawings;
         this.papers = templates.stream().map(HeadStart::reading).toList();
     }
 
     /** Nothing is set up ahead. */
     public static HeadStart none() {
-        return new HeadStart(done(), List.of());
+        HeadStart none = new HeadStart(new FutureTask<>(() -> null), List.of());
+        none.drawings.run();
+        return none;
     }
 
     /** Begins what a job is prepared with. */
     public static HeadStart toPrepare() {
-        return new HeadStart(new FutureTask<>(HeadStart::draw), RunSheetWriter.TEMPLATES).begun();
+        return new HeadStart(new FutureTask<>(HeadStart::draw, null), RunSheetWriter.TEMPLATES).begun();
     }
 
     /** Begins what a reprint is written with. */
     public static HeadStart toReprint() {
-        return new HeadStart(done(), ReprintSheet.TEMPLATES).begun();
-    }
-
-    private static FutureTask<Boolean> done() {
-        FutureTask<Boolean> done = new FutureTask<>(() -> true);
-        done.run();
-        return done;
+        return new HeadStart(new FutureTask<>(() -> null), ReprintSheet.TEMPLATES).begun();
     }
 
     /** On a thread that keeps no program from ending. */
@@ -62,53 +58,51 @@ public final class HeadStart {
         return this;
     }
 
-    /** Waits until drawings can be read and drawn, and meanwhile does some of what is left. */
-    void drawings() throws IOException {
-        for (FutureTask<Boolean> paper : papers) {
+    private void run() {
+        drawings.run();
+        papers();
+    }
+
+    /** Waits until drawings can be read and drawn and FreeMarker can be used, and meanwhile does some of what is left. */
+    void drawings() {
+        for (FutureTask<Void> paper : papers) {
             if (drawings.isDone()) {
                 break;
             }
-            paper.run();
+            await(paper);
         }
         await(drawings);
+        // The first has the most of the language.
+        papers.stream().findFirst().ifPresent(HeadStart::await);
     }
 
     /** Waits until papers can be written. */
-    void papers() throws IOException {
-        for (FutureTask<Boolean> paper : papers) {
-            await(paper);
-        }
+    void papers() {
+        papers.forEach(HeadStart::await);
     }
 
-    private void run() {
-        drawings.run();
-        papers.forEach(FutureTask::run);
-    }
-
-    private static boolean draw() {
+    private static void draw() {
         Problems problems = new Problems();
-        return SvgDrawing.read("", DRAWING.getBytes(StandardCharsets.UTF_8), problems)
-                .map(drawing -> drawing.draw(problems))
-                .isPresent();
+        SvgDrawing.read("", DRAWING.getBytes(StandardCharsets.UTF_8), problems)
+                .ifPresent(drawing -> drawing.draw(problems));
     }
 
-    private static FutureTask<Boolean> reading(String template) {
+    private static FutureTask<Void> reading(String template) {
         return new FutureTask<>(() -> {
             Templates.read(template);
-            return true;
+            return null;
         });
     }
 
-    private static void await(FutureTask<Boolean> task) throws IOException {
+    /** Does it, or waits for the thread that does. */
+    private static void await(FutureTask<Void> task) {
         task.run();
         try {
             task.get();
         } catch (ExecutionException failed) {
             // It fails again where it is needed.
-            return;
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
-            throw new IOException("interrupted", e);
         }
     }
 }

@@ -16,16 +16,24 @@ import java.util.TreeSet;
  */
 record RunItem(
         int number, int section, int line, int plate, SortedSet<Integer> parts, String slot, List<String> cells) {
+    private static final int ITEM = ItemsCsv.COLUMNS.indexOf("item");
+    private static final int ROW = ItemsCsv.COLUMNS.indexOf("row");
+    private static final int PLATE = ItemsCsv.COLUMNS.indexOf("plate");
+    private static final int PART = ItemsCsv.COLUMNS.indexOf("part");
+    private static final int SLOT = ItemsCsv.COLUMNS.indexOf("slot");
+
     /** The item of a row. */
     static RunItem of(Table table, TableRow row, int section) {
         List<String> cells = row.cells();
+        SortedSet<Integer> parts = new TreeSet<>();
+        parts.add(Integer.valueOf(cells.get(PART)));
         return new RunItem(
-                Integer.parseInt(cell(cells, "item")),
+                Integer.parseInt(cells.get(ITEM)),
                 section,
-                Integer.parseInt(cell(cells, "row")),
-                Integer.parseInt(cell(cells, "plate")),
-                new TreeSet<>(List.of(Integer.valueOf(cell(cells, "part")))),
-                cell(cells, "slot"),
+                Integer.parseInt(cells.get(ROW)),
+                Integer.parseInt(cells.get(PLATE)),
+                parts,
+                cells.get(SLOT),
                 cells.subList(ItemsCsv.COLUMNS.size(), table.headers().size()));
     }
 
@@ -39,9 +47,5 @@ record RunItem(
     /** The cells that are not blank. */
     List<String> values() {
         return cells.stream().filter(value -> !value.isBlank()).toList();
-    }
-
-    private static String cell(List<String> cells, String column) {
-        return cells.get(ItemsCsv.COLUMNS.indexOf(column));
     }
 }

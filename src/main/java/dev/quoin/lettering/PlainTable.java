@@ -60,7 +60,8 @@ final class PlainTable implements PlainFont {
 
     @Override
     public boolean has(int index) {
-        return start(place(index)) != 0;
+        int place = place(index);
+        return place >= 0 && start(place) != 0;
     }
 
     @Override

@@ -21,12 +21,9 @@ public final class PlainTables {
      */
     public static Map<String, byte[]> ofBundledFonts() throws IOException {
         try {
-            return BundledFonts.resources().parallelStream()
+            return new TreeMap<>(BundledFonts.resources().parallelStream()
                     .collect(Collectors.toMap(
-                            BundledFonts::tableOf,
-                            font -> write(new OutlineTypeface(() -> BundledFonts.open(font))),
-                            (one, other) -> one,
-                            TreeMap::new));
+                            BundledFonts::tableOf, font -> write(new OutlineTypeface(() -> BundledFonts.open(font))))));
         } catch (UncheckedIOException e) {
             throw e.getCause();
         }

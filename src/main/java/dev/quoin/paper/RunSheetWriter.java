@@ -22,7 +22,8 @@ public final class RunSheetWriter {
             "page-start.ftlh",
             "hatches.ftlh",
             "run-sheet-foot.ftlh",
-            "run-sheet-packing.ftlh");
+            "run-sheet-packing.ftlh",
+            "working-sheet.ftlh");
 
     /**
      * Writes everything up to the first plate.

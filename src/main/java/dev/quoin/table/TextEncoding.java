@@ -47,6 +47,9 @@ record TextEncoding(Charset charset, int mark, boolean assumed, boolean sound) {
      * not pass as Windows-1252, in which nearly every byte is some character.
      */
     private static TextEncoding utf8OrWindows1252(byte[] content, boolean marked) {
+        if (isUtf8(content)) {
+            return new TextEncoding(StandardCharsets.UTF_8, marked ? 3 : 0, false, true);
+        }
         CharsetDecoder decoder = StandardCharsets.UTF_8.newDecoder();
         ByteBuffer in = ByteBuffer.wrap(content);
         CharBuffer out = CharBuffer.allocate(SAMPLE);
@@ -65,9 +68,21 @@ record TextEncoding(Charset charset, int mark, boolean assumed, boolean sound) {
                 in.position(in.position() + result.length());
             }
         } while (!result.isUnderflow());
-        return marked || bad == 0 || good > bad
-                ? new TextEncoding(StandardCharsets.UTF_8, marked ? 3 : 0, false, bad == 0)
+        return marked || good > bad
+                ? new TextEncoding(StandardCharsets.UTF_8, marked ? 3 : 0, false, false)
                 : new TextEncoding(WINDOWS_1252, 0, true, false);
+    }
+
+    /** Whether it is all UTF-8, as most files are: then no letters need be counted. */
+    private static boolean isUtf8(byte[] content) {
+        CharsetDecoder decoder = StandardCharsets.UTF_8.newDecoder();
+        ByteBuffer in = ByteBuffer.wrap(content);
+        CharBuffer out = CharBuffer.allocate(SAMPLE);
+        CoderResult result;
+        do {
+            result = decoder.decode(in, out.clear(), true);
+        } while (result.isOverflow());
+        return result.isUnderflow();
     }
 
     /** The text; what is no character in this encoding comes as U+FFFD. */
