@@ -5,6 +5,8 @@ import java.net.URLClassLoader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
+import java.time.LocalDateTime;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -97,7 +99,8 @@ final class RenewClasses {
 
     private static void store(String name, byte[] bytes, FileTime time, ZipOutputStream out) throws IOException {
         ZipEntry entry = new ZipEntry(name);
-        entry.setLastModifiedTime(FileTime.from(time.toInstant()));
+        // To the second alone: a time to the millisecond takes a field more, which Java looks through in each entry at a start.
+        entry.setTimeLocal(LocalDateTime.ofInstant(time.toInstant(), ZoneOffset.UTC));
         entry.setMethod(ZipEntry.STORED);
         entry.setSize(bytes.length);
         CRC32 sum = new CRC32();
