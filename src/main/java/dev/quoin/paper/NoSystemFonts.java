@@ -15,7 +15,8 @@ import org.apache.pdfbox.pdmodel.font.PDFontDescriptor;
 
 /**
  * Gives a bundled font for whatever font PDFBox asks for by name. The layout prepares fonts that our papers never use; for
- * these PDFBox would look through all fonts of the machine, say so, and keep a list in the user's home.
+ * these PDFBox would look through all fonts of the machine, say so, and keep a list in the user's home. It is not told that
+ * this is a makeshift, which it would say for each page.
  */
 final class NoSystemFonts implements FontMapper {
     private final TrueTypeFont font;
@@ -32,16 +33,16 @@ final class NoSystemFonts implements FontMapper {
 
     @Override
     public FontMapping<TrueTypeFont> getTrueTypeFont(String name, PDFontDescriptor descriptor) {
-        return new FontMapping<>(font, true);
+        return new FontMapping<>(font, false);
     }
 
     @Override
     public FontMapping<FontBoxFont> getFontBoxFont(String name, PDFontDescriptor descriptor) {
-        return new FontMapping<>(font, true);
+        return new FontMapping<>(font, false);
     }
 
     @Override
     public CIDFontMapping getCIDFont(String name, PDFontDescriptor descriptor, PDCIDSystemInfo info) {
-        return new CIDFontMapping(null, font, true);
+        return new CIDFontMapping(null, font, false);
     }
 }

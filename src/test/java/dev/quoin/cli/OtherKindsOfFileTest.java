@@ -76,7 +76,11 @@ class OtherKindsOfFileTest {
 
     @Test
     void aPdfLooksForNoFontOfTheMachineAndKeepsNoListOfThem(@TempDir Path home) throws Exception {
-        List<String> options = List.of("-Dpdfbox.fontcache=" + home);
+        List<String> options = List.of(
+                "-Dpdfbox.fontcache=" + home,
+                // As where the program runs alone: the tests' libraries bring another log, which is silent.
+                "-Dorg.apache.commons.logging.LogFactory=org.apache.commons.logging.impl.LogFactoryImpl",
+                "-Dorg.apache.commons.logging.Log=org.apache.commons.logging.impl.Jdk14Logger");
         Process process = JavaProcess.start(
                 run.getParent(), options, join(command("prepare", ".", "--quiet", "--out", "run"), ALL));
         assertTrue(process.waitFor(2, TimeUnit.MINUTES));
