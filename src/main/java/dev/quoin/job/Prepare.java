@@ -41,7 +41,6 @@ public final class Prepare {
         boolean replace = settings.flag(JobKey.REPLACE);
         RunFolder.checkFree(out, replace);
         Optional<LoadedJob> job = new JobLoader(settings, problems).load();
-        ahead.drawings();
         if (job.isEmpty()) {
             return new Outcome<>(Optional.empty(), problems.sorted());
         }
