@@ -84,23 +84,6 @@ public final class Path {
     }
 
     /**
-     * Open pieces of straight lines, each of two points or more.
-     *
-     * @param xy all points in order, x and y in turn; not copied, so it must never change
-     * @param ends of each piece, the number after that of its last point
-     */
-    public static Path ofLines(double[] xy, int[] ends) {
-        byte[] verbs = new byte[xy.length / 2];
-        Arrays.fill(verbs, LINE);
-        int start = 0;
-        for (int end : ends) {
-            verbs[start] = MOVE;
-            start = end;
-        }
-        return new Path(verbs, xy);
-    }
-
-    /**
      * Reads what {@link #write} wrote.
      *
      * @param in in big-endian order; left where the path ends
@@ -297,7 +280,7 @@ public final class Path {
             return this;
         }
 
-        /** Makes just the room that so many pieces of other paths take, if nothing is appended between them. */
+        /** Makes room for these paths and no more. */
         public Builder reserve(Iterable<Path> paths) {
             int moreVerbs = 0;
             int moreCoordinates = 0;

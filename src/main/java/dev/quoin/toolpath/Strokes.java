@@ -14,7 +14,7 @@ public final class Strokes {
 
     private final double[] xy;
     private final int[] ends;
-    /** Known to be of two points each. */
+    /** Made of two points each: hatches are, and millions of lines need not be looked at again. */
     private final boolean lines;
 
     private Strokes(double[] xy, int[] ends, boolean lines) {
@@ -122,9 +122,6 @@ public final class Strokes {
         if (lines) {
             return Path.ofLines(xy);
         }
-        if (areOpenLines()) {
-            return Path.ofLines(xy, ends);
-        }
         Path.Builder path = Path.builder(xy.length / 2, xy.length / 2);
         for (int i = 0; i < ends.length; i++) {
             int first = start(i);
@@ -140,15 +137,6 @@ public final class Strokes {
             }
         }
         return path.build();
-    }
-
-    private boolean areOpenLines() {
-        for (int i = 0; i < ends.length; i++) {
-            if (end(i) - start(i) < 2 || isClosed(i)) {
-                return false;
-            }
-        }
-        return true;
     }
 
     /** The distance from the end of a stroke to the start of the next, mm. */
