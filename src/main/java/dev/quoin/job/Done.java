@@ -86,7 +86,7 @@ public final class Done {
             return new Outcome<>(Optional.empty(), problems.sorted());
         }
         RunLog log = new RunLog(run.folder());
-        log.addAfter(() -> events(book, slots, log.read()));
+        log.addAfter(now -> events(book, slots, now));
         int done = RunProgress.of(book, log.read()).plates().size();
         Recorded recorded =
                 new Recorded(loading, took, failed, done, book.plates().size());

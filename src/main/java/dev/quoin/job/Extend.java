@@ -64,7 +64,7 @@ public final class Extend {
             throw new NoSuchFileException(newOrder.toString(), null, "there is no such order; check its name");
         }
         Path runFolder = Run.open(folder).folder();
-        new RunLog(runFolder).addAfter(() -> {
+        new RunLog(runFolder).addAfter(now -> {
             RunFolder.endExtension(runFolder);
             extend(Run.open(runFolder));
             return List.of();

@@ -83,10 +83,7 @@ public final class Reprint {
         // The record is opened, and so made, only once nothing is refused: what is leaves nothing behind.
         if (!problems.hasErrors()) {
             ahead.papers();
-            log.addAfter(() -> {
-                LogBook now = log.read();
-                return write(run, now.equals(seen) ? plates : plates(run, now, problems), problems, written);
-            });
+            log.addAfter(now -> write(run, now.equals(seen) ? plates : plates(run, now, problems), problems, written));
         }
         return new Outcome<>(problems.hasErrors() ? Optional.empty() : Optional.of(written), problems.sorted());
     }

@@ -4,24 +4,19 @@ import dev.quoin.table.TableWriter;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
-import java.nio.ByteBuffer;
-import java.nio.channels.FileChannel;
-import java.nio.channels.FileLock;
-import java.nio.channels.OverlappingFileLockException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.util.List;
-import java.util.concurrent.locks.LockSupport;
 
 /**
  * The record of what happened to a run: {@code record/log.csv}, to which lines are only ever added, under a lock. A line
- * that a kill cut short is closed off before the next is added, so that it harms no other.
+ * that a kill cut short is closed off before the next is added, so that it harms no other. A run to which nothing was
+ * added has no such file, except while the lock is held.
  */
 public final class RunLog {
     public static final String FILE = "record/log.csv";
-    private static final long WAIT_NANOS = 5_000_000;
 
     private final Path file;
 
@@ -32,13 +27,17 @@ public final class RunLog {
     /** Work to be done while no other program adds to this log. */
     @FunctionalInterface
     public interface LockedWork {
-        /** Does it, and says what is to be added to the log. */
-        List<RunEvent> run() throws IOException;
+        /**
+         * Does it, and says what is to be added to the log.
+         *
+         * @param book what the log says, under the lock
+         */
+        List<RunEvent> run(LogBook book) throws IOException;
     }
 
     /** Adds events, in one piece. */
     public void add(List<RunEvent> events) throws IOException {
-        addAfter(() -> events);
+        addAfter(book -> events);
     }
 
     /** Whether anything was ever added. */
@@ -46,53 +45,28 @@ public final class RunLog {
         return file.toFile().length() > 0;
     }
 
-    /** What it says so far; nothing if there is none. */
+    /**
+     * What it says so far; nothing if there is none. Not for {@link LockedWork}, which is told: to close the file anywhere
+     * in a program gives back all the locks that the program has on it.
+     */
     public LogBook read() throws IOException {
-        return LogReader.read(Files.exists(file) ? Files.readAllBytes(file) : new byte[0]);
+        try {
+            return LogReader.read(Files.readAllBytes(file));
+        } catch (NoSuchFileException nothingAdded) {
+            return LogReader.read(new byte[0]);
+        }
     }
 
     /** Takes the lock, does the work, adds the events it returns, and gives the lock back. */
     public void addAfter(LockedWork work) throws IOException {
-        Files.createDirectories(file.getParent());
-        try (FileChannel channel = FileChannel.open(
-                        file, StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE);
-                FileLock lock = lock(channel)) {
-            List<RunEvent> events = work.run();
-            if (events.isEmpty()) {
-                return;
-            }
-            byte[] before = content(channel);
-            String text = opening(before) + lines(LogReader.lastCheck(before), events);
-            ByteBuffer bytes = ByteBuffer.wrap(text.getBytes(StandardCharsets.UTF_8));
-            channel.position(channel.size());
-            while (bytes.hasRemaining()) {
-                channel.write(bytes);
-            }
-            channel.force(true);
-            if (!lock.isValid()) {
-                throw new IOException("the lock on " + file.getFileName() + " was lost");
+        try (LockedFile locked = LockedFile.of(file)) {
+            byte[] before = locked.content();
+            List<RunEvent> events = work.run(LogReader.read(before));
+            if (!events.isEmpty()) {
+                String text = opening(before) + lines(LogReader.lastCheck(before), events);
+                locked.add(text.getBytes(StandardCharsets.UTF_8));
             }
         }
-    }
-
-    /** Waits for other programs, and for other threads of this one, of which the platform's lock knows nothing. */
-    private static FileLock lock(FileChannel channel) throws IOException {
-        while (true) {
-            try {
-                return channel.lock();
-            } catch (OverlappingFileLockException heldByAnotherThread) {
-                LockSupport.parkNanos(WAIT_NANOS);
-            }
-        }
-    }
-
-    private static byte[] content(FileChannel channel) throws IOException {
-        ByteBuffer bytes = ByteBuffer.allocate((int) channel.size());
-        channel.position(0);
-        while (bytes.hasRemaining() && channel.read(bytes) >= 0) {
-            continue;
-        }
-        return bytes.array();
     }
 
     private static String opening(byte[] before) {

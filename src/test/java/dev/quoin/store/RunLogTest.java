@@ -1,21 +1,27 @@
 package dev.quoin.store;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.File;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The record: lines are only added, a kill in the middle harms no other line, and two programs at once do not either. */
 class RunLogTest {
@@ -96,7 +102,7 @@ class RunLogTest {
 
     @Test
     void twoProgramsAtOnceLoseNothing() throws Exception {
-        List<Process> programs = List.of(program("1"), program("2"));
+        List<Process> programs = List.of(program(Adds.class, "1"), program(Adds.class, "2"));
         for (Process program : programs) {
             assertEquals(0, program.waitFor());
         }
@@ -104,6 +110,54 @@ class RunLogTest {
         assertEquals(100, book.events().size());
         assertEquals(List.of(), book.damaged());
         assertEquals(List.of(), book.cutShort());
+    }
+
+    @Test
+    void workThatAddsNothingLeavesNothing() throws IOException {
+        new RunLog(run).addAfter(book -> List.of());
+        assertFalse(Files.exists(log().getParent()));
+    }
+
+    @Test
+    void refusedWorkLeavesNothing() {
+        assertThrows(
+                NoSuchFileException.class,
+                () -> new RunLog(run).addAfter(book -> {
+                    throw new NoSuchFileException("order.csv");
+                }));
+        assertFalse(Files.exists(log().getParent()));
+    }
+
+    @Test
+    void otherFilesBesideTheLogStay() throws IOException {
+        Path notes = run.resolve("record/notes.txt");
+        Files.createDirectories(notes.getParent());
+        Files.writeString(notes, "blunt");
+        new RunLog(run).addAfter(book -> List.of());
+        assertTrue(Files.exists(notes));
+    }
+
+    @Test
+    void workIsToldWhatTheLogSays() throws IOException {
+        new RunLog(run).add(List.of(done(1)));
+        new RunLog(run).addAfter(book -> {
+            assertEquals(List.of(done(1)), book.events());
+            return List.of(done(2));
+        });
+        assertEquals(List.of(done(1), done(2)), new RunLog(run).read().events());
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {0, 1})
+    void twoProgramsAtOnceNeverWorkAtOnceWhetherThereIsALogOrNot(int events) throws Exception {
+        new RunLog(run).addAfter(book -> Collections.nCopies(events, done(1)));
+        Files.writeString(run.resolve("count"), "0");
+        List<Process> programs = List.of(program(Counts.class, "1"), program(Counts.class, "2"));
+        for (Process program : programs) {
+            assertEquals(0, program.waitFor());
+        }
+        assertEquals("1000", Files.readString(run.resolve("count")));
+        assertEquals(events > 0, Files.exists(log()));
     }
 
     /** Started as a program of its own by a test: adds fifty lines to the record of a run. */
@@ -115,15 +169,27 @@ class RunLogTest {
         }
     }
 
-    private Process program(String number) throws IOException {
+    /** Started as a program of its own by a test: raises a number in a file five hundred times, under the lock. */
+    public static final class Counts {
+        private Counts() {}
+
+        public static void main(String[] args) throws IOException {
+            Path run = Path.of(args[0]);
+            Path count = run.resolve("count");
+            for (int i = 0; i < 500; i++) {
+                new RunLog(run).addAfter(book -> {
+                    int before = Integer.parseInt(Files.readString(count));
+                    Files.writeString(count, String.valueOf(before + 1));
+                    return List.of();
+                });
+            }
+        }
+    }
+
+    private Process program(Class<?> main, String number) throws IOException {
         String java = System.getProperty("java.home") + File.separator + "bin" + File.separator + "java";
         return new ProcessBuilder(
-                        java,
-                        "-cp",
-                        System.getProperty("java.class.path"),
-                        Adds.class.getName(),
-                        run.toString(),
-                        number)
+                        java, "-cp", System.getProperty("java.class.path"), main.getName(), run.toString(), number)
                 .inheritIO()
                 .start();
     }
