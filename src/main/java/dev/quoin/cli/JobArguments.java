@@ -67,12 +67,9 @@ final class JobArguments {
     /** A per cent sign in a text of the help would begin a figure to fill in. */
     private static OptionSpec option(JobKey key) {
         String help = key.help().replace("%", "%%");
-        return key.kind() == JobKey.Kind.FLAG
-                ? OptionSpec.builder(name(key))
-                        .type(Boolean.class)
-                        .arity("0")
-                        .description(help)
-                        .build()
-                : Option.text(name(key), key.label(), help).spec();
+        Option<?> option = key.kind() == JobKey.Kind.FLAG
+                ? Option.flag(name(key), help)
+                : Option.text(name(key), key.label(), help);
+        return option.spec();
     }
 }

@@ -9,10 +9,14 @@ import picocli.CommandLine.Model.OptionSpec;
  * @param <T> what it takes
  */
 record Option<T>(OptionSpec spec) implements Argument<T> {
-    /** An option without a value. */
+    /** An option without a value; one that is given with a value is refused. */
     static Option<Boolean> flag(String name, String help) {
-        return new Option<>(
-                OptionSpec.builder(name).type(Boolean.class).description(help).build());
+        // The parser takes a value for a truth unless it is told outright that there is none.
+        return new Option<>(OptionSpec.builder(name)
+                .type(Boolean.class)
+                .arity("0")
+                .description(help)
+                .build());
     }
 
     static Option<String> text(String name, String label, String help) {

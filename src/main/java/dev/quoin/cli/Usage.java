@@ -72,11 +72,13 @@ final class Usage {
     CommandLine commandLine() {
         spec.addOption(OptionSpec.builder("-h", "--help")
                 .type(Boolean.class)
+                .arity("0")
                 .usageHelp(true)
                 .description("Show this help message and exit.")
                 .build());
         spec.addOption(OptionSpec.builder("-V", "--version")
                 .type(Boolean.class)
+                .arity("0")
                 .versionHelp(true)
                 .description("Print version information and exit.")
                 .build());

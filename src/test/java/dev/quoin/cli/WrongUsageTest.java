@@ -5,14 +5,20 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.quoin.job.JobKey;
+import java.io.PrintWriter;
+import java.io.Writer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import picocli.CommandLine;
+import picocli.CommandLine.Model.OptionSpec;
 
 /** Given a command line that cannot be meant, then status 2, a line that says why, and where help is. */
 class WrongUsageTest {
@@ -41,6 +47,38 @@ class WrongUsageTest {
                 run.err().get(run.err().size() - 1));
         assertEquals(2, run.status());
         assertFalse(Files.exists(folder.resolve("runs")));
+    }
+
+    /** Of any command: those of a job, those of one command, and those that all have. */
+    @Test
+    void aFlagThatIsGivenWithAValueIsRefusedByEveryCommand() {
+        Map<String, List<String>> flags = flags();
+        assertTrue(flags.get("jig").containsAll(List.of("--replace", "--arrow", "--quiet", "--help")));
+        flags.forEach((command, names) -> names.forEach(flag -> {
+            QuoinRun run = new JobFolder(folder).quoin(command, flag + "=true");
+            assertEquals(2, run.status(), command);
+            assertEquals(
+                    List.of(
+                            "quoin " + command + ": option '" + flag + "' should be specified without 'true' parameter",
+                            "'quoin " + command + " --help' shows how it is used"),
+                    run.err());
+        }));
+    }
+
+    /** The names of each command's flags. */
+    private Map<String, List<String>> flags() {
+        PrintWriter nowhere = new PrintWriter(Writer.nullWriter());
+        Map<String, CommandLine> commands = new TreeMap<>(
+                new Quoin(nowhere, nowhere, folder, false).commandLine().getSubcommands());
+        commands.remove("help");
+        Map<String, List<String>> flags = new TreeMap<>();
+        commands.forEach((name, command) -> flags.put(
+                name,
+                command.getCommandSpec().options().stream()
+                        .filter(option -> option.type() == Boolean.class)
+                        .map(OptionSpec::longestName)
+                        .toList()));
+        return flags;
     }
 
     @ParameterizedTest
