@@ -59,20 +59,21 @@ final class DxfWriter {
         flush();
     }
 
-    /** A polyline; a lone point draws nothing and is left out. */
+    /** A polyline of two points or more. */
     void polyline(DxfLayer layer, Polyline line, boolean closed) throws IOException {
-        if (line.size() < 2) {
-            return;
-        }
         entity("POLYLINE", layer).group(66, "1").point(0, 0);
         group(70, Integer.toString(closed ? CLOSED : 0));
         for (int i = 0; i < line.size(); i++) {
             entity("VERTEX", layer).point(line.x(i), line.y(i));
         }
         entity("SEQEND", layer);
-        if (text.length() >= FLUSH_AT) {
-            flush();
-        }
+        flushIfFull();
+    }
+
+    /** A place where the beam is on without moving. */
+    void dot(DxfLayer layer, double x, double y) throws IOException {
+        entity("POINT", layer).point(x, y);
+        flushIfFull();
     }
 
     /** Ends the file and hands its last bytes to the stream. */
@@ -97,6 +98,12 @@ final class DxfWriter {
     private DxfWriter group(int code, String value) {
         text.append(code).append('\n').append(value).append('\n');
         return this;
+    }
+
+    private void flushIfFull() throws IOException {
+        if (text.length() >= FLUSH_AT) {
+            flush();
+        }
     }
 
     private void flush() throws IOException {

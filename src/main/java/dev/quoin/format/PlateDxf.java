@@ -13,7 +13,7 @@ import java.util.List;
 /**
  * A plate as DXF, release 12 (AC1009), which every reader of DXF knows. Units are mm in the field's own coordinates: the
  * origin is its centre, x right, y up, the numbers those of {@code items.csv}. One layer a step; paths and the outlines of
- * areas are polylines, closed ones marked so. DXF of that release has no filled areas, so what is inside is told by
+ * areas are polylines, closed ones marked so, and dots are points. DXF of that release has no filled areas, so what is inside is told by
  * even-odd counting: outlines that overlap are joined before.
  */
 final class PlateDxf implements PlateFormat {
@@ -57,7 +57,11 @@ final class PlateDxf implements PlateFormat {
             boolean lines = hatched || step.method() == Method.FOLLOW;
             Path path = lines ? mark.path() : DisjointOutline.of(mark.area());
             for (Polyline line : lines(path.transform(item.placement().pose()))) {
-                dxf.polyline(layer, line, line.closed() || !lines);
+                if (line.size() > 1) {
+                    dxf.polyline(layer, line, line.closed() || !lines);
+                } else if (lines) {
+                    dxf.dot(layer, line.x(0), line.y(0));
+                }
             }
         }
     }

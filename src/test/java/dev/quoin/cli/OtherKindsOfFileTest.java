@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.quoin.browser.PdfContent;
 import dev.quoin.cli.Program.Ended;
 import java.io.IOException;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -141,6 +143,36 @@ class OtherKindsOfFileTest {
         String dxf = Files.readString(run.resolve("plate-001.dxf"));
         assertEquals(strokes, dxf.split("POLYLINE\n8\nstep-1-engrave\n", -1).length - 1);
         assertTrue(strokes > 500, strokes + " strokes");
+    }
+
+    /** A path of no length is a stroke that the beam stands still for: it is in the time, and so in each kind of file. */
+    @Test
+    void aDotOfThePathIsAPointOfTheDxfAndOfItsReprint() throws IOException {
+        Path template = run.resolveSibling("tag.svg");
+        String drawing = Files.readString(template);
+        Files.writeString(
+                template,
+                drawing.replace("</svg>", "<path class='outline' d='M3 2h0M5 2h1' fill='none' stroke='#000'/></svg>"));
+        prepare(ALL);
+        String item = Files.readAllLines(run.resolve("items.csv")).get(1);
+        double x = Double.parseDouble(item.split(",")[6]) + 3 - 10;
+        double y = Double.parseDouble(item.split(",")[7]) + 5 - 2;
+        String point = "\nPOINT\n8\nstep-2-outline\n10\n%s\n20\n%s\n30\n0\n".formatted(number(x), number(y));
+        String dxf = Files.readString(run.resolve("plate-001.dxf"));
+        assertTrue(dxf.contains(point), point);
+        assertEquals(3, dxf.split("\nPOINT\n", -1).length - 1, "one for each item");
+        assertTrue(Files.readString(run.resolve("plate-001.svg"))
+                .contains("M%s %sL%1$s %2$s".formatted(number(x + 50), number(50 - y))));
+        assertDone(command("reprint", "run", "--item", "1"));
+        assertTrue(Files.readString(run.resolve("reprints/reprint-001.dxf")).contains(point), "the same again");
+        assertDone(command("verify", "run"));
+    }
+
+    private static String number(double mm) {
+        return BigDecimal.valueOf(mm)
+                .setScale(3, RoundingMode.HALF_UP)
+                .stripTrailingZeros()
+                .toPlainString();
     }
 
     @Test
