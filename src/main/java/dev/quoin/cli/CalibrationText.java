@@ -65,7 +65,7 @@ final class CalibrationText {
                 + switch (delay) {
                     case STROKE, JUMP, CORNER -> " us";
                     case JUMP_MM -> " mm/s";
-                    case LOAD, PLATE -> " s";
+                    case LOAD, PLATE, SHIFT -> " s";
                 };
     }
 
@@ -74,7 +74,7 @@ final class CalibrationText {
         return switch (delay) {
             case STROKE, JUMP, CORNER -> Decimals.text(seconds * 1e6, 1);
             case JUMP_MM -> Decimals.text(1 / seconds, 1);
-            case LOAD, PLATE -> Decimals.text(seconds, 3);
+            case LOAD, PLATE, SHIFT -> Decimals.text(seconds, 3);
         };
     }
 }

@@ -1,7 +1,7 @@
 package dev.quoin.job;
 
-import dev.quoin.plate.PlateTime;
 import dev.quoin.plate.PlateTimer;
+import dev.quoin.plate.Stand;
 import dev.quoin.problem.Place;
 import dev.quoin.problem.Problems;
 import dev.quoin.shop.Machine;
@@ -13,6 +13,7 @@ import dev.quoin.store.RunLog;
 import dev.quoin.toolpath.Calibrated;
 import dev.quoin.toolpath.Calibration;
 import dev.quoin.toolpath.MeasuredPlate;
+import dev.quoin.toolpath.Tally;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -95,25 +96,25 @@ public final class Calibrate {
                         "its time is not used");
                 continue;
             }
-            if (book.plates().get(plate.getKey()).parts().size() > 1) {
-                problems.warning(
-                        Place.of(run.name()),
-                        "plate " + plate.getKey()
-                                + " has several parts, and between them the operator's work is not known",
-                        "its time is not used");
-                continue;
-            }
             ReprintedPlate marks = shelf.take(book.itemsOf(plate.getKey()));
-            Machine machine = marks.shop().machine();
-            PlateTime time = new PlateTimer(machine, marks.shop().hatched())
-                    .time(marks.recipe(), marks.parts().get(0).items(), 0);
-            plates.add(MeasuredPlate.of(
-                    "plate " + plate.getKey() + " of " + run.name(),
-                    time.tally(),
-                    machine,
-                    marks.items().size(),
-                    plate.getValue()));
+            plates.add(measured("plate " + plate.getKey() + " of " + run.name(), marks, plate.getValue()));
         }
+    }
+
+    private static MeasuredPlate measured(String name, ReprintedPlate marks, double seconds) throws IOException {
+        Machine machine = marks.shop().machine();
+        PlateTimer timer = new PlateTimer(machine, marks.shop().hatched());
+        Tally tally = Tally.ZERO;
+        int turnedOver = 0;
+        int shifts = 0;
+        Stand before = marks.parts().get(0).stand();
+        for (ReprintedPart part : marks.parts()) {
+            tally = tally.plus(timer.time(marks.recipe(), part.items(), 0).tally());
+            turnedOver += part.stand().isTurnedOverFrom(before) ? 1 : 0;
+            shifts += part.stand().isShiftedFrom(before) ? 1 : 0;
+            before = part.stand();
+        }
+        return MeasuredPlate.of(name, tally, machine, marks.items().size(), 1 + turnedOver, shifts, seconds);
     }
 
     /** The last time that was recorded for each plate, s. */

@@ -11,12 +11,14 @@ import dev.quoin.toolpath.Calibrated;
 import dev.quoin.toolpath.Delay;
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 
-/** A machine table with other delays: the same rows and notes, other values. */
+/** A machine table with other delays: the same rows and notes, other values; a row more where one was not set. */
 final class MachineCsv {
     private static final double US = 1e6;
 
@@ -42,12 +44,20 @@ final class MachineCsv {
         StringBuilder text = new StringBuilder();
         TableWriter out = new TableWriter(text);
         out.row(read.headers());
+        Map<String, String> left = new TreeMap<>(values);
         for (TableRow row : read.rows()) {
             List<String> cells = new ArrayList<>(row.cells());
-            String known = values.get(cells.get(setting).strip());
+            String known = left.remove(cells.get(setting).strip());
             if (known != null) {
                 cells.set(value, known);
             }
+            out.row(cells);
+        }
+        for (Map.Entry<String, String> added : left.entrySet()) {
+            List<String> cells =
+                    new ArrayList<>(Collections.nCopies(read.headers().size(), ""));
+            cells.set(setting, added.getKey());
+            cells.set(value, added.getValue());
             out.row(cells);
         }
         return text.toString();
@@ -65,7 +75,7 @@ final class MachineCsv {
                     case STROKE -> values.putAll(stroke(seconds, was));
                     case JUMP_MM -> values.put(delay.setting(), Decimals.text(1 / seconds, 1));
                     case JUMP, CORNER -> values.put(delay.setting(), Decimals.text(seconds * US, 1));
-                    case LOAD, PLATE -> values.put(delay.setting(), Decimals.text(seconds, 3));
+                    case LOAD, PLATE, SHIFT -> values.put(delay.setting(), Decimals.text(seconds, 3));
                 }
             }
         });

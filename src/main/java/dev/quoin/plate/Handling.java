@@ -22,7 +22,6 @@ public record Handling(Machine machine) {
      * that is shifted, or a round piece that is turned, as the table has it.
      */
     public double between(Stand before, Stand now) {
-        boolean moved = before.distance(now) > 0 || before.turn() != now.turn();
-        return (before.isBack() == now.isBack() ? 0 : machine.plate()) + (moved ? machine.shift() : 0);
+        return (now.isTurnedOverFrom(before) ? machine.plate() : 0) + (now.isShiftedFrom(before) ? machine.shift() : 0);
     }
 }

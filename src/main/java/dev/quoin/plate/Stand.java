@@ -50,6 +50,16 @@ public record Stand(Optional<FlipAxis> flip, double dx, double dy, Optional<Band
         return Math.hypot(dx - other.dx, dy - other.dy);
     }
 
+    /** Whether the jig is shifted, or a round piece turned, to stand so after it has stood otherwise. */
+    public boolean isShiftedFrom(Stand before) {
+        return distance(before) > 0 || turn() != before.turn();
+    }
+
+    /** Whether the whole jig, its pieces in it, is turned over to stand so. */
+    public boolean isTurnedOverFrom(Stand before) {
+        return isBack() != before.isBack();
+    }
+
     /** Whether the back of the pieces is up. */
     public boolean isBack() {
         return flip.isPresent();

@@ -35,10 +35,16 @@ public enum Delay {
             return machine.load();
         }
     },
-    PLATE("plate_s", 15, plate -> 1) {
+    PLATE("plate_s", 15, MeasuredPlate::plates) {
         @Override
         public double of(Machine machine) {
             return machine.plate();
+        }
+    },
+    SHIFT("shift_s", 5, MeasuredPlate::shifts) {
+        @Override
+        public double of(Machine machine) {
+            return machine.shift();
         }
     };
 

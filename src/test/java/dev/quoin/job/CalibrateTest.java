@@ -13,6 +13,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -77,20 +79,25 @@ class CalibrateTest {
 
     private double total(SmallJob job, Path shop) throws IOException {
         assertTrue(job.with(JobKey.SHOP, shop.toString()).prepare().isPresent());
-        return Double.parseDouble(job.table("plates.csv").get(0).get("total_s"));
+        return job.table("plates.csv").stream()
+                .mapToDouble(part -> Double.parseDouble(part.get("total_s")))
+                .sum();
     }
 
     private List<Path> measuredRuns() throws IOException {
         Random noise = new Random(99);
         List<Path> runs = new ArrayList<>();
         for (int number = 1; number <= RUNS; number++) {
-            SmallJob job = job(number);
-            double seconds = total(job, truth) * (1 + 0.01 * noise.nextGaussian());
-            assertTrue(job.without(JobKey.SHOP).prepare().isPresent());
-            new RunLog(job.run()).add(List.of(done(1, 3 * seconds), done(1, seconds)));
-            runs.add(job.run());
+            runs.add(measured(job(number), noise));
         }
         return runs;
+    }
+
+    private Path measured(SmallJob job, Random noise) throws IOException {
+        double seconds = total(job, truth) * (1 + 0.01 * noise.nextGaussian());
+        assertTrue(job.without(JobKey.SHOP).prepare().isPresent());
+        new RunLog(job.run()).add(List.of(done(1, 3 * seconds), done(1, seconds)));
+        return job.run();
     }
 
     private static RunEvent done(int plate, double seconds) {
@@ -104,13 +111,56 @@ class CalibrateTest {
         Path table = folder.resolve("machine-new.csv");
         Outcome<Calibrate.Learnt> outcome = new Calibrate(measuredRuns(), table).run();
         assertEquals(List.of(), outcome.problems());
-        Files.copy(table, learnt.resolve("machine.csv"), java.nio.file.StandardCopyOption.REPLACE_EXISTING);
+        Files.copy(table, learnt.resolve("machine.csv"), StandardCopyOption.REPLACE_EXISTING);
         for (int number = 101; number <= 105; number++) {
             SmallJob next = job(number);
             double real = total(next, truth);
             assertEquals(real, total(next, learnt), 0.03 * real);
         }
         assertTrue(outcome.result().orElseThrow().calibrated().before().typical() > 0.2);
+    }
+
+    /** One to six items on a jig that is shifted between its slots: one to three stations. */
+    private SmallJob shifted(int number) throws IOException {
+        return job(number)
+                .with(JobKey.JIG_STEPS, "x=-70,0,70")
+                .file("tray.csv", """
+                slot,x_mm,y_mm,rotation_deg,width_mm,height_mm,usable
+                A1,-80,0,0,10,10,true
+                A2,0,0,0,10,10,true
+                A3,80,0,0,10,10,true
+                B1,-80,20,0,10,10,true
+                B2,0,20,0,10,10,true
+                B3,80,20,0,10,10,true
+                """)
+                .with(JobKey.LENS, "short-100");
+    }
+
+    /** The built-in machine does not have how long shifting takes: it is learnt, and has a row of its own. */
+    @Test
+    void platesOfSeveralPartsTellWhatShiftingTakes() throws IOException {
+        Files.writeString(truth.resolve("machine.csv"), "shift_s,11,s,\n", StandardOpenOption.APPEND);
+        Path learnt = shop("learnt");
+        Path table = folder.resolve("machine-new.csv");
+        Random noise = new Random(7);
+        List<Path> runs = new ArrayList<>(measuredRuns());
+        for (int number = 51; number <= 58; number++) {
+            runs.add(measured(shifted(number), noise));
+        }
+        Outcome<Calibrate.Learnt> outcome = new Calibrate(runs, table).run();
+        assertEquals(List.of(), outcome.problems());
+        assertEquals(runs.size(), outcome.result().orElseThrow().plates());
+        String shift = Files.readAllLines(table).stream()
+                .filter(row -> row.startsWith("shift_s,"))
+                .findFirst()
+                .orElseThrow();
+        assertEquals(11, Double.parseDouble(shift.split(",")[1]), 1);
+        Files.copy(table, learnt.resolve("machine.csv"), StandardCopyOption.REPLACE_EXISTING);
+        for (int number = 201; number <= 205; number++) {
+            SmallJob next = shifted(number);
+            double real = total(next, truth);
+            assertEquals(real, total(next, learnt), 0.03 * real);
+        }
     }
 
     @Test

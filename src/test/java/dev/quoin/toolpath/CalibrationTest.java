@@ -78,7 +78,7 @@ class CalibrationTest {
         }
 
         MeasuredPlate measured(String name, double seconds) {
-            return MeasuredPlate.of(name, tally(ASSUMED), ASSUMED, items, seconds);
+            return MeasuredPlate.of(name, tally(ASSUMED), ASSUMED, items, 1, 0, seconds);
         }
     }
 
@@ -136,7 +136,7 @@ class CalibrationTest {
         List<MeasuredPlate> plates = new ArrayList<>();
         for (int i = 1; i <= 12; i++) {
             plates.add(new MeasuredPlate(
-                    "plate " + i, 100 + 7 * i % 31, 1000 * i, 900 * (i % 5), 0, 0, i % 4 + 1, 120 + 9 * i));
+                    "plate " + i, 100 + 7 * i % 31, 1000 * i, 900 * (i % 5), 0, 0, i % 4 + 1, 1, 0, 120 + 9 * i));
         }
         DelayChoice choice = DelayChoice.of(ASSUMED, plates);
         assertEquals("it is only 0 % of the plates' times", choice.held().get(Delay.CORNER));
@@ -147,7 +147,8 @@ class CalibrationTest {
     void delaysThatAlwaysGoTogetherAreNotToldApart() {
         List<MeasuredPlate> plates = new ArrayList<>();
         for (int i = 1; i <= 12; i++) {
-            plates.add(new MeasuredPlate("plate " + i, 10, 20_000 * i, 20_000 * i, 0, 0, 1 + i * i % 7, 40 + 12 * i));
+            plates.add(new MeasuredPlate(
+                    "plate " + i, 10, 20_000 * i, 20_000 * i, 0, 0, 1 + i * i % 7, 1, 0, 40 + 12 * i));
         }
         DelayChoice choice = DelayChoice.of(ASSUMED, plates);
         assertEquals(
@@ -188,6 +189,8 @@ class CalibrationTest {
                         odd.jumpMm(),
                         odd.halfTurns(),
                         odd.items(),
+                        odd.plates(),
+                        odd.shifts(),
                         3 * odd.seconds()));
         assertTrue(new Calibration(ASSUMED, plates, problems).fit().isEmpty());
         assertTrue(
