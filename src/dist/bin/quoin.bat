@@ -1,5 +1,5 @@
 @echo off
-rem Starts Quoin with the Java of JAVA_HOME, or the one on the path (17 or later).
+rem Starts Quoin with the Java beside it, if it brings one, or that of JAVA_HOME, or the one on the path (17 or later).
 rem QUOIN_JAVA_OPTS adds options for that Java, such as -Xmx4g for a very large order.
 rem No path stands without quotes: an ampersand in it would end the command, a bracket, as in Program Files (x86), a block.
 setlocal disabledelayedexpansion
@@ -7,6 +7,7 @@ for %%d in ("%~dp0..\lib") do set "lib=%%~fd"
 set "java=%JAVA_HOME%\bin\java.exe"
 set "java=%java:"=%"
 if not defined JAVA_HOME for %%f in (java.exe) do set "java=%%~$PATH:f"
+for %%f in ("%~dp0..\runtime\bin\java.exe") do if exist "%%~ff" set "java=%%~ff"
 if defined java if exist "%java%" goto found
 >&2 echo quoin: there is no Java here; install a Java runtime 17 or later, or set JAVA_HOME
 exit /b 3

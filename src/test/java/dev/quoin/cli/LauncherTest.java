@@ -155,6 +155,13 @@ class LauncherTest {
     }
 
     @Test
+    void theJavaBesideItComesBeforeThatOfTheEnvironment() throws Exception {
+        Path own = Files.createDirectories(lib.resolveSibling("runtime"));
+        Files.move(java.resolve("bin"), own.resolve("bin"));
+        assertStarts(start());
+    }
+
+    @Test
     void theArchiveIsMadeOnceAndAgainForAnotherJavaOrJar() throws Exception {
         start();
         start();

@@ -174,12 +174,15 @@ class QuoinBatTest {
     }
 
     @Test
-    void theJavaOfTheEnvironmentComesBeforeThatOfThePath() throws Exception {
+    void theJavaBesideItComesBeforeThatOfTheEnvironmentAndOfThePath() throws Exception {
         environment.put("JAVA_HOME", "\"" + windows(folder.resolve("a java")) + "\"");
         assertStarts(start(), true);
         environment.remove("JAVA_HOME");
         environment.put("WINEPATH", windows(folder.resolve("a java/bin")));
         assertStarts(start(), false);
+        environment.put("JAVA_HOME", windows(folder.resolve("nowhere")));
+        java(home, "runtime");
+        assertStarts(start(), true);
     }
 
     @Test
