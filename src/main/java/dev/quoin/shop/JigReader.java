@@ -35,7 +35,7 @@ public final class JigReader {
                 .map(Map::values)
                 .map(List::copyOf)
                 .orElse(List.of());
-        return problems.errors() > before ? Optional.empty() : Optional.of(new Jig(name(file), middle(slots), slots));
+        return problems.errors() > before ? Optional.empty() : Optional.of(jig(file, middle(slots), slots, problems));
     }
 
     /**
@@ -75,7 +75,12 @@ public final class JigReader {
             problems.error(
                     Place.of(file), "no pockets", "give each pocket's shape the class 'pocket' and its slot as id");
         }
-        return problems.errors() > before ? Optional.empty() : Optional.of(new Jig(name(file), new Point(0, 0), slots));
+        return problems.errors() > before ? Optional.empty() : Optional.of(jig(file, Point.ORIGIN, slots, problems));
+    }
+
+    private static Jig jig(String file, Point centre, List<Slot> slots, Problems problems) {
+        SlotClashes.tell(file, slots, problems);
+        return new Jig(name(file), centre, slots);
     }
 
     private static Slot slot(ShopRow row) {

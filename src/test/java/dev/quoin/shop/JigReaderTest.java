@@ -47,6 +47,28 @@ class JigReaderTest {
         assertEquals(new Point(25, 20), jig.centre());
     }
 
+    @Test
+    void slotsOfWhichOneLiesInTheMiddleOfAnotherAreToldOnceEach() {
+        Problems problems = new Problems();
+        csv(HEADERS + "A1,0,0,0,52,27,\nA2,10,0,0,52,27,\nA3,0,10,90,27,8,\n", problems);
+        assertEquals(
+                List.of(
+                        "jigs/tray.csv: warning: slots 'A1' and 'A2' lie one upon the other; "
+                                + "correct where they lie, or mark one as not usable",
+                        "jigs/tray.csv: warning: slots 'A1' and 'A3' lie one upon the other; "
+                                + "correct where they lie, or mark one as not usable"),
+                told(problems));
+    }
+
+    /** Round pockets of 32 mm, set close: their squares overlap, the pieces do not. A slot not usable holds none. */
+    @ParameterizedTest
+    @CsvSource({"16, 27.8, 32, yes", "0, 32, 32, yes", "1, 1, 32, no", "20, 0, 32, yes"})
+    void slotsSideBySideAndThoseNotUsableAreNot(double x, double y, double side, String usable) {
+        Problems problems = new Problems();
+        csv(HEADERS + "A1,0,0,0,32,32,\nA2," + x + "," + y + ",0," + side + "," + side + "," + usable, problems);
+        assertEquals(List.of(), told(problems));
+    }
+
     @ParameterizedTest
     @CsvSource({
         "'', true",
