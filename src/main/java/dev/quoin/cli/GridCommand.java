@@ -49,10 +49,13 @@ final class GridCommand extends Command {
                 .takes(recipe, step, vary, jig, slot, lens, swatchMm, blank, shop, out, splitSteps)
                 .takes(adopt, swatch, as)
                 .takes(output.options())
-                .notes("What may vary: power, speed, frequency, pulse, spacing, angle, passes; as FIRST:LAST:HOW-MANY.")
+                .notes(
+                        "What may vary: power, speed, frequency, pulse, spacing, angle, passes;",
+                        "as FIRST:LAST:HOW-MANY.")
                 .examples(
-                        "quoin grid --recipe aluminium-tag --vary speed=500:2000:6 --vary power=20:80:4 --jig trial-plate.csv "
-                                + "--lens short-100 --out runs/trial",
+                        "quoin grid --recipe aluminium-tag --vary speed=500:2000:6 \\",
+                        "    --vary power=20:80:4 --jig trial-plate.csv --lens short-100 \\",
+                        "    --out runs/trial",
                         "quoin grid --adopt runs/trial --swatch C4 --as aluminium-bright --shop my-shop");
     }
 

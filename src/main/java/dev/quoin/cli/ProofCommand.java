@@ -24,8 +24,8 @@ final class ProofCommand extends JobCommand<ProofSummary> {
                                 + "written as PDF if its name ends in .pdf.")
                 .examples(
                         "quoin proof sample-orders/harbour-tags",
-                        "quoin proof sample-orders/orchard-fair --skip-bad-rows --show \"Order No,Name,Line 2\" --out "
-                                + "proof.pdf");
+                        "quoin proof sample-orders/orchard-fair --skip-bad-rows \\",
+                        "    --show \"Order No,Name,Line 2\" --out proof.pdf");
     }
 
     @Override
