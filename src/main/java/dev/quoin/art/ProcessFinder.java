@@ -5,8 +5,10 @@ import dev.quoin.drawing.Names;
 import dev.quoin.problem.Problems;
 import dev.quoin.problem.Suggestion;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
@@ -21,6 +23,7 @@ final class ProcessFinder {
     private static final Pattern NUMBER = Pattern.compile("-\\d+$");
 
     private final Set<String> processes;
+    private final Set<String> toldLabels = new HashSet<>();
 
     ProcessFinder(Set<String> shopProcesses) {
         processes = new LinkedHashSet<>(shopProcesses);
@@ -42,6 +45,7 @@ final class ProcessFinder {
                 return found.get(0);
             }
             warnOfNearMiss(element, words, problems);
+            warnOfLabel(element, names.label(), problems);
         }
         return DEFAULT;
     }
@@ -53,6 +57,17 @@ final class ProcessFinder {
                     element.place(),
                     element.describe() + " is called '" + word + "', which is nearly the process '" + name + "'",
                     "write '" + name + "' if that is meant"));
+        }
+    }
+
+    /** Once for each label, since a layer may hold hundreds of shapes; not of one that says what is done anyway. */
+    private void warnOfLabel(Element element, String label, Problems problems) {
+        String word = label.toLowerCase(Locale.ROOT);
+        if (processes.contains(word) && !word.equals(DEFAULT) && toldLabels.add(word)) {
+            problems.warning(
+                    element.place(),
+                    element.describe() + " stands under the label '" + label + "', but labels say no process",
+                    "give what has the label (a layer, most likely) the id or class '" + word + "' if that is meant");
         }
     }
 

@@ -40,6 +40,7 @@ final class Merge {
                 element.attribute("class").flatMap(this::value).orElse("").strip();
         return new Names(
                 element.attribute("id").flatMap(this::value).orElse("").strip(),
-                classes.isEmpty() ? List.of() : List.of(classes.split("\\s+")));
+                classes.isEmpty() ? List.of() : List.of(classes.split("\\s+")),
+                element.label());
     }
 }

@@ -14,14 +14,22 @@ final class SvgElement implements SvgContent {
     private final Place place;
     private final Optional<SvgElement> parent;
     private final List<SvgAttribute> attributes;
+    private final String label;
     private final List<SvgContent> content = new ArrayList<>();
 
-    SvgElement(int index, String tag, Place place, Optional<SvgElement> parent, List<SvgAttribute> attributes) {
+    SvgElement(
+            int index,
+            String tag,
+            Place place,
+            Optional<SvgElement> parent,
+            List<SvgAttribute> attributes,
+            String label) {
         this.index = index;
         this.tag = tag;
         this.place = place;
         this.parent = parent;
         this.attributes = attributes;
+        this.label = label;
     }
 
     void add(SvgContent child) {
@@ -75,6 +83,11 @@ final class SvgElement implements SvgContent {
         return attributes.stream()
                 .filter(a -> a.namespace().isEmpty() && a.name().equals(name))
                 .findFirst();
+    }
+
+    /** What an editor shows as its name; empty where it has none. */
+    String label() {
+        return label;
     }
 
     /** The reference of a {@code use} and its like: {@code href}, or else {@code xlink:href}. */

@@ -82,8 +82,13 @@ final class SvgHandler extends DefaultHandler2 {
             skipDepth = depth;
             return;
         }
-        SvgElement element =
-                new SvgElement(count++, tag, place, Optional.ofNullable(open.peek()), attributes(attributes, place));
+        SvgElement element = new SvgElement(
+                count++,
+                tag,
+                place,
+                Optional.ofNullable(open.peek()),
+                attributes(attributes, place),
+                label(attributes));
         if (open.isEmpty()) {
             root = Optional.of(element);
         } else {
@@ -157,6 +162,16 @@ final class SvgHandler extends DefaultHandler2 {
             }
         }
         return List.copyOf(kept);
+    }
+
+    /** Editors keep the name of a layer in a namespace of their own. */
+    private static String label(Attributes attributes) {
+        for (int i = 0; i < attributes.getLength(); i++) {
+            if (!attributes.getURI(i).isEmpty() && attributes.getLocalName(i).equals("label")) {
+                return attributes.getValue(i).strip();
+            }
+        }
+        return "";
     }
 
     private static boolean isKept(String uri, String name) {

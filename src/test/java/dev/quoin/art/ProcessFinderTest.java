@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.quoin.drawing.Element;
 import dev.quoin.drawing.Names;
 import dev.quoin.problem.Place;
+import dev.quoin.problem.Problem;
 import dev.quoin.problem.Problems;
 import java.util.Arrays;
 import java.util.List;
@@ -54,6 +55,33 @@ class ProcessFinderTest {
                 "t.svg:3: warning: <path id=\"x\"> is called 'engrav', which is nearly the process 'engrave'; write"
                         + " 'engrave' if that is meant",
                 problems.sorted().get(0).toString());
+    }
+
+    /** An editor shows the name of a layer; in the file it is a label, while the id is a number of the editor's own. */
+    @Test
+    void aLayerLabelledLikeAProcessIsAWarningOnceUnlessItIsSaidElsewhere() {
+        Names layer = new Names("layer2", List.of(), "Cut");
+        for (String id : List.of("rim", "hole")) {
+            Element shape =
+                    new Element("path", Place.of("t.svg", 3), List.of(new Names(id, List.of()), layer), Map.of());
+            assertEquals("engrave", finder.find(shape, problems));
+        }
+        Names named = new Names("slit", List.of("cut"));
+        assertEquals(
+                "cut",
+                finder.find(new Element("path", Place.of("t.svg", 5), List.of(named, layer), Map.of()), problems));
+        assertEquals(
+                List.of(
+                        "t.svg:3: warning: <path id=\"rim\"> stands under the label 'Cut', but labels say no "
+                                + "process; give what has the label (a layer, most likely) the id or class 'cut' if that is meant"),
+                problems.sorted().stream().map(Problem::toString).toList());
+    }
+
+    @Test
+    void aLabelThatSaysWhatIsDoneAnywayIsNoWarning() {
+        List<Names> names = List.of(new Names("a", List.of()), new Names("layer1", List.of(), "Engrave"));
+        assertEquals("engrave", finder.find(new Element("path", Place.of("t.svg", 3), names, Map.of()), problems));
+        assertEquals(List.of(), problems.sorted());
     }
 
     private static Element element(String own, String above) {

@@ -25,6 +25,15 @@ class SvgDrawingTest {
     }
 
     @Test
+    void theLabelThatAnEditorGaveALayerIsAmongItsNamesAndNoPlaceholder() {
+        DrawnShape rect = Svg.shape("<g id='layer2' xmlns:e='http://editor.example' e:label=' Cut ${x ' e:mode='layer'>"
+                + "<rect width='9' height='9'/></g>");
+        assertEquals(
+                new Names("layer2", List.of(), "Cut ${x"),
+                rect.element().names().get(1));
+    }
+
+    @Test
     void aPageInInchesWithAViewBoxOfItsOwn() {
         SvgDrawing drawing = SvgDrawing.read(
                         "t.svg",
