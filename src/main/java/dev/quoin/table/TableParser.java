@@ -29,6 +29,9 @@ final class TableParser {
     private final CellCheck check;
 
     private List<String> headers = List.of();
+    /** How many columns without a name follow the last one that has one. */
+    private int spare;
+
     private int headerLine;
     private CellStore cells = new CellStore(0, 0);
     private int quoteFaults;
@@ -114,17 +117,18 @@ final class TableParser {
     }
 
     private void takeHeaders(List<String> row, int line) {
-        headers = row;
+        int named = withoutEmptyEnd(row);
+        headers = named == 0 ? row : row.subList(0, named);
+        spare = row.size() - headers.size();
         headerLine = line;
-        cells = new CellStore(row.size(), content.length);
+        cells = new CellStore(headers.size(), content.length);
         Map<String, Integer> seen = new LinkedHashMap<>();
-        for (int i = 0; i < row.size(); i++) {
+        for (int i = 0; i < headers.size(); i++) {
             Place place = new Place(name, line, i + 1);
             String header = row.get(i).strip();
             Integer first = seen.putIfAbsent(header, i + 1);
             if (header.isEmpty()) {
-                problems.error(place, "column " + (i + 1) + " has no name", "name it, or delete it");
-                whole = false;
+                refuseNameless(i);
             } else if (first != null) {
                 problems.error(
                         place,
@@ -135,10 +139,36 @@ final class TableParser {
         }
     }
 
+    private void refuseNameless(int column) {
+        problems.error(
+                new Place(name, headerLine, column + 1),
+                "column " + (column + 1) + " has no name",
+                "name it, or delete it");
+        whole = false;
+    }
+
+    /** How many cells there are without the empty ones at the end. */
+    private static int withoutEmptyEnd(List<String> row) {
+        int size = row.size();
+        while (size > 0 && row.get(size - 1).isBlank()) {
+            size--;
+        }
+        return size;
+    }
+
+    /** The cells of the named columns. Spreadsheets write empty columns behind them, where something once stood. */
     private List<String> fit(List<String> row, int line) {
         int wanted = headers.size();
         if (row.size() == wanted) {
             return row;
+        }
+        int filled = withoutEmptyEnd(row);
+        if (spare > 0 && row.size() > wanted && row.size() <= wanted + spare) {
+            if (filled > wanted) {
+                refuseNameless(filled - 1);
+                spare = 0;
+            }
+            return row.subList(0, wanted);
         }
         problems.error(
                 Place.of(name, line),

@@ -11,7 +11,8 @@ import java.util.Optional;
  * between a closing quote and the separator after it. A row with too few or too many cells is an error and stays in the
  * table, filled up or cut, so that whoever leaves bad rows out keeps the numbers of the others. Where quotes are broken
  * nobody can say what the rows are: that is an error, reading goes on at the next line to find more, and no table is
- * given; nor is it where a header is missing, empty or named twice. A table of headers alone is a table.
+ * given; nor is it where a header is missing, empty or named twice. Columns at the end that are empty from the header on are
+ * passed over. A table of headers alone is a table.
  */
 public final class TableReader {
     /** More rows are not read. */

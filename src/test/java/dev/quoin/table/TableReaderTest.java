@@ -87,6 +87,29 @@ class TableReaderTest {
                 Tables.rows(table(text)));
     }
 
+    /** A spreadsheet writes those in which something stood once, or that have a colour. */
+    @Test
+    void columnsAtTheEndThatAreEmptyFromTheHeaderOnArePassedOver() {
+        assertEquals(
+                List.of(List.of("a", "b"), List.of("1", "2"), List.of("3", ""), List.of("4", "5"), List.of("6", "7")),
+                Tables.read("a,b,, ,\n1,2,,,\n3,, ,,\n4,5\n6,7,\n"));
+    }
+
+    @Test
+    void oneOfThemThatIsNotEmptyIsAnError() {
+        assertEquals(
+                List.of("order.csv:1:3: column 3 has no name; name it, or delete it"),
+                Tables.problems("a,b,,\n1,2,,\n3,4,x,\n"));
+        assertTrue(read("a,b,\n3,4,x\n", new Problems()).isEmpty());
+        assertEquals(
+                List.of("order.csv:2: 4 cells where the header row has 2; "
+                        + "put quotes around a cell that holds a comma, or delete what is too much"),
+                Tables.problems("a,b,\n1,2,,\n"));
+        assertEquals(
+                List.of("order.csv:1:1: column 1 has no name; name it, or delete it"),
+                Tables.problems(",\n").subList(0, 1));
+    }
+
     @Test
     void headersMustBeThereAndDiffer() {
         assertEquals(
