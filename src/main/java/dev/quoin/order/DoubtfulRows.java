@@ -32,9 +32,26 @@ public final class DoubtfulRows {
         List<Row> rows = new WantedRows(order.rows(), items);
         columns.stream().forEach(column -> kinds(column).forEach(kind -> tell(kind, column, rows, problems)));
         joined.stream().forEach(column -> tell(new LostLineBreaks(), column, rows, problems));
+        tellEmpty(rows, problems);
         Telling telling = new Telling(problems);
         RepeatedRows.find(order, rows, (row, problem) -> telling.add(row, problem));
         telling.close(order.headerPlace(0), "more rows are the same as one before them");
+    }
+
+    /** A spreadsheet writes separators for rows that were emptied; where the template permits it, they would be made. */
+    private void tellEmpty(List<Row> rows, Problems problems) {
+        Telling telling = new Telling(problems);
+        for (Row row : rows) {
+            if (row.cells().stream().allMatch(String::isBlank)) {
+                telling.add(
+                        row,
+                        Problem.warning(
+                                order.place(row),
+                                "a row without a value, which makes a piece all the same",
+                                "delete the row, unless a piece without a text is meant"));
+            }
+        }
+        telling.close(order.headerPlace(0), "more rows are without a value");
     }
 
     private List<ColumnDoubts> kinds(int column) {

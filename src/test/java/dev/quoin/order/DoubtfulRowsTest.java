@@ -209,6 +209,15 @@ class DoubtfulRowsTest {
                 doubts("Name,Role\nAnna,Pilot\nAnna,Cook\nAnna,Pilot\n"));
     }
 
+    /** A spreadsheet writes nothing but separators for a row that was emptied. */
+    @Test
+    void aRowWithoutAValue() {
+        assertEquals(
+                List.of("order.csv:3: warning: a row without a value, which makes a piece all the same; "
+                        + "delete the row, unless a piece without a text is meant"),
+                doubts("Name,Role\nAnna,Pilot\n, \nBo,\n"));
+    }
+
     @Test
     void columnsThatAreNotMarkedAndRowsOfNoPiecesAreNobodysDoubt() {
         assertEquals(List.of(), doubts("Name,Note\nAnna,TBC\nBo,n/a\n"));
