@@ -101,10 +101,10 @@ final class Chooser {
         Optional<Jig> jig = settings.text(JobKey.ROTARY).isPresent()
                 ? sides.flatMap(all -> turned(all.get(0), row, problems))
                 : jig(row, problems);
+        Optional<Lens> lens = lens(recipe, problems);
         if (recipe.isEmpty() || blankName.isPresent() && blank.isEmpty()) {
             return Optional.empty();
         }
-        Optional<Lens> lens = lens(recipe.get(), problems);
         if (sides.isEmpty()) {
             return Optional.empty();
         }
@@ -183,7 +183,7 @@ final class Chooser {
         return value;
     }
 
-    private Optional<Lens> lens(Recipe recipe, Problems problems) {
+    private Optional<Lens> lens(Optional<Recipe> forRecipe, Problems problems) {
         Optional<String> asked = settings.text(JobKey.LENS);
         if (asked.filter(AUTO::equals).isPresent()) {
             return LensChoice.finestFirst(shop.lenses().values()).stream().findFirst();
@@ -191,6 +191,10 @@ final class Chooser {
         if (asked.isPresent()) {
             return known("lens", asked.get(), shop.lenses(), settings.place(JobKey.LENS), problems);
         }
+        if (forRecipe.isEmpty()) {
+            return Optional.empty();
+        }
+        Recipe recipe = forRecipe.get();
         if (recipe.lens().isEmpty()) {
             problems.error(
                     recipe.place(),

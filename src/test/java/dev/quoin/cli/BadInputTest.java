@@ -63,6 +63,11 @@ class BadInputTest {
                         "an unknown lens",
                         job -> job.set("lens", "long-20"),
                         "job.properties:5: unknown lens 'long-20'; did you mean 'long-200'?"),
+                BadJob.with(
+                        "an unknown recipe and an unknown lens",
+                        "--recipe slat --lens long-20",
+                        "--lens: unknown lens 'long-20'; did you mean 'long-200'?",
+                        "--recipe: unknown recipe 'slat'; did you mean 'slate'?"),
                 BadJob.of(
                         "an unknown recipe",
                         job -> job.set("recipe", "aluminum-tag"),
