@@ -96,10 +96,12 @@ final class RecordText {
 
     static List<String> lines(Extend.Extension extension, Path workingFolder) {
         RunSummary summary = extension.summary();
-        int last = extension.firstPlate() + summary.plates() - 1;
+        String first = String.valueOf(extension.firstPlate());
+        String numbers =
+                summary.plates() == 1 ? first : first + " to " + (extension.firstPlate() + summary.plates() - 1);
         return List.of(
                 field("run", summary.name() + ", extended"),
-                field("plates", summary.plates() + " more: " + extension.firstPlate() + " to " + last),
+                field("plates", summary.plates() + " more: " + numbers),
                 field("items", summary.items() + " more"),
                 field("time", SummaryText.duration(summary.total())),
                 field("look first", SummaryText.sheets(summary, workingFolder)));
