@@ -5,6 +5,7 @@ import dev.quoin.problem.Place;
 import dev.quoin.problem.Problems;
 import dev.quoin.problem.Suggestion;
 import freemarker.core.InvalidReferenceException;
+import freemarker.core.NonMethodException;
 import freemarker.core.ParseException;
 import freemarker.core.TemplateClassResolver;
 import freemarker.template.Configuration;
@@ -23,6 +24,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
+import java.util.regex.Pattern;
 
 /**
  * Compiles the placeholders of templates, each to a small FreeMarker template of its own. Nothing is escaped: values go
@@ -35,6 +37,8 @@ final class Expressions {
 
     /** Numbers in the language's own digits and decimal sign, but never 2,026 for a year. */
     private static final String UNGROUPED = "0.################";
+
+    private static final Pattern WRAPPER = Pattern.compile(" \\(wrapper: [^)]*\\)|:$");
 
     /** Names that FreeMarker reads as something else, also where a column is called so (its manual, "Reserved names"). */
     private static final Set<String> RESERVED = Set.of("true", "false", "gt", "gte", "lt", "lte", "as", "in", "using");
@@ -167,9 +171,13 @@ final class Expressions {
             template.process(row, result);
         } catch (InvalidReferenceException e) {
             throw missing(e.getBlamedExpressionString(), source);
+        } catch (NonMethodException e) {
+            throw new MergeFailure(
+                    source + " cannot be worked out: what an order's cell holds is a text",
+                    "say how a column of dates is typed with --date-format, and write ?number behind the name of a number");
         } catch (TemplateException e) {
             throw new MergeFailure(
-                    source + " cannot be worked out: " + firstLine(e.getMessageWithoutStackTop()),
+                    source + " cannot be worked out: " + withoutWrapper(firstLine(e.getMessageWithoutStackTop())),
                     "correct the value or the placeholder");
         } catch (IOException tooLong) {
             throw new MergeFailure(
@@ -182,6 +190,11 @@ final class Expressions {
         String what = blamed == null ? source : blamed;
         return new MergeFailure(
                 what + " is empty, and the template uses it", "fill it in, or permit it: ${" + what + "!}");
+    }
+
+    /** FreeMarker names its own classes, and ends a line with a colon before the next. */
+    private static String withoutWrapper(String message) {
+        return WRAPPER.matcher(message).replaceAll("");
     }
 
     private static String firstLine(String message) {

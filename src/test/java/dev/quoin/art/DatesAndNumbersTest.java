@@ -45,6 +45,23 @@ class DatesAndNumbersTest {
         assertEquals("none", order.says("${(since?string(\"d.M.yyyy\"))!\"none\"}", ""));
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"${since?string(\"d MMMM yyyy\")}", "${since?string(\"0.00\")}"})
+    void aColumnThatIsNotSaidToBeOfDatesNorOfNumbersIsPrintedAsNeither(String placeholder) {
+        String said = Merged.columns("Since").says(placeholder, "5/3/2026");
+        assertTrue(
+                said.endsWith(
+                        placeholder + " cannot be worked out: what an order's cell holds is a text; say how a column "
+                                + "of dates is typed with --date-format, and write ?number behind the name of a number"),
+                said);
+    }
+
+    @Test
+    void whatCannotBeWorkedOutIsToldWithoutNamesOfClasses() {
+        String said = Merged.columns("Since").says("${since.year}", "5/3/2026");
+        assertTrue(said.endsWith("has evaluated to a string; correct the value or the placeholder"), said);
+    }
+
     @Test
     void namesOfMonthsAreReadInTheLocalesLanguage() {
         assertEquals(
