@@ -10,10 +10,15 @@ record UsageMessages(Console console) implements IParameterExceptionHandler {
     public int handleParseException(ParameterException e, String[] args) {
         CommandLine command = e.getCommandLine();
         String name = command.getCommandSpec().qualifiedName();
-        console.complain(name + ": " + lowerFirst(e.getMessage()));
+        console.complain(name + ": " + lowerFirst(withoutLead(e.getMessage())));
         CommandLine.UnmatchedArgumentException.printSuggestions(e, command.getErr());
         console.complain("'" + name + " --help' shows how it is used");
         return ExitStatus.USAGE.code();
+    }
+
+    /** The parser begins some messages, not all, with what every one of them is. */
+    private static String withoutLead(String text) {
+        return text.startsWith("Error: ") ? text.substring("Error: ".length()) : text;
     }
 
     private static String lowerFirst(String text) {

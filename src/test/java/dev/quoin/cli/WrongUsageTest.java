@@ -34,6 +34,8 @@ class WrongUsageTest {
                 "prepare                      | quoin prepare: missing required parameter: 'JOB'",
                 "prepare job --lens           | quoin prepare: missing required parameter for option '--lens' (NAME)",
                 "prepaer job                  | quoin: unmatched arguments from index 0: 'prepaer', 'job'",
+                "done runs/job                | 'quoin done: missing required argument (specify one of these): "
+                        + "(--plate=NUMBER | --reprint=NUMBER)'",
                 "reprint runs/job             | quoin reprint: say which items: --item, --plate or --failed",
                 "reprint runs/job --item two  | quoin reprint: --item 'two' is no list of numbers such as 37,52-54",
                 "reprint runs/job --item 2-1  | quoin reprint: --item '2-1' is no list of numbers such as 37,52-54",
