@@ -24,6 +24,7 @@ final class TableParser {
     private final byte[] content;
     private final TextEncoding encoding;
     private final char separator;
+    private final int firstLine;
     private final CSVFormat format;
     private final Problems problems;
     private final CellCheck check;
@@ -41,7 +42,9 @@ final class TableParser {
         this.name = name;
         this.content = content;
         this.encoding = TextEncoding.of(content);
-        this.separator = separator.orElseGet(this::findSeparator);
+        Optional<Character> said = look(SeparatorLine::find);
+        this.firstLine = said.isPresent() ? 2 : 1;
+        this.separator = separator.or(() -> said).orElseGet(() -> look(Separator::find));
         // This quote mode makes an empty cell null unless it is quoted, which tells "" from a blank line.
         this.format = CSVFormat.RFC4180
                 .builder()
@@ -54,7 +57,7 @@ final class TableParser {
 
     Optional<Table> parse() {
         try {
-            int line = 1;
+            int line = firstLine;
             while (line > 0) {
                 line = parseFrom(line);
             }
@@ -70,18 +73,16 @@ final class TableParser {
     }
 
     /** Reads rows from this line on; gives the line from which to go on after broken quotes, or 0 at the end. */
-    private int parseFrom(int firstLine) throws IOException {
-        try (CSVParser parser = CSVParser.builder()
-                .setReader(readerAt(firstLine))
-                .setFormat(format)
-                .get()) {
-            int line = firstLine;
+    private int parseFrom(int start) throws IOException {
+        try (CSVParser parser =
+                CSVParser.builder().setReader(readerAt(start)).setFormat(format).get()) {
+            int line = start;
             try {
                 for (CSVRecord next : parser) {
                     if (!see(next, line)) {
                         return 0;
                     }
-                    line = firstLine + (int) parser.getCurrentLineNumber();
+                    line = start + (int) parser.getCurrentLineNumber();
                 }
                 return 0;
             } catch (UncheckedIOException e) {
@@ -203,9 +204,10 @@ final class TableParser {
         }
     }
 
-    private char findSeparator() {
+    /** Looks at the text from its start. */
+    private <T> T look(Look<T> at) {
         try (Reader reader = new BufferedReader(encoding.reader(content))) {
-            return Separator.find(reader);
+            return at.see(reader);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -228,6 +230,10 @@ final class TableParser {
             }
         }
         return reader;
+    }
+
+    private interface Look<T> {
+        T see(Reader text) throws IOException;
     }
 
     private static String nameOf(char separator) {

@@ -26,7 +26,7 @@ public final class TableReader {
      * Reads the whole file.
      *
      * @param name how problems name the file
-     * @param separator between cells; comma, semicolon or tab is found by looking if empty
+     * @param separator between cells; if empty, what a first line {@code sep=;} says, or comma, semicolon or tab by looking
      */
     public static Optional<Table> read(String name, byte[] content, Optional<Character> separator, Problems problems) {
         Place file = Place.of(name);

@@ -31,6 +31,29 @@ class TableReaderTest {
                 Tables.read("a" + separator + "b\n1" + separator + "2\n"));
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"sep=;\n", "\"sep=;\"\n", "sep=;\r\n", "\uFEFFsep=;\r"})
+    void aFirstLineThatNamesTheSeparatorIsNoRow(String first) {
+        Table table = table(first + "a,b;c\n1,2;3\n");
+        assertEquals(List.of("a,b", "c"), table.headers());
+        assertEquals(2, table.headerLine());
+        assertEquals(List.of("1,2", "3"), table.rows().get(0).cells());
+        assertEquals(3, table.rows().get(0).line());
+    }
+
+    @Test
+    void aGivenSeparatorIsTakenWhateverTheFirstLineNames() {
+        Table table = TableReader.read(
+                        "o", "sep=;\na|b;c\n".getBytes(StandardCharsets.UTF_8), Optional.of('|'), new Problems())
+                .orElseThrow();
+        assertEquals(List.of("a", "b;c"), table.headers());
+    }
+
+    @Test
+    void aHeaderThatOnlyBeginsLikeThatIsAHeader() {
+        assertEquals(List.of(List.of("sep=;;", "b"), List.of("1", "2")), Tables.read("\"sep=;;\",b\n1,2\n"));
+    }
+
     @Test
     void aSeparatorInQuotesDoesNotCount() {
         assertEquals(List.of(List.of("a,b,c,d", "e"), List.of("1", "2")), Tables.read("\"a,b,c,d\";e\n1;2\n"));
