@@ -84,6 +84,7 @@ final class Expressions {
         TrialModel trial = columns.trial();
         for (VariableText.Part part : text.parts()) {
             if (part instanceof VariableText.Literal literal) {
+                MistakenPlaceholders.tell(literal.text(), columns, place, problems);
                 parts.add(row -> literal.text());
             } else if (part instanceof VariableText.Placeholder placeholder) {
                 compile(placeholder.expression(), trial, place, problems)
