@@ -40,7 +40,7 @@ record FailureMessages(Console console) implements IExecutionExceptionHandler {
             return "there is no such file or folder; check the name";
         }
         if (e instanceof AccessDeniedException) {
-            return "may not be read or written; check its permissions";
+            return "may not be read or written; check its permissions, and those of its folder";
         }
         if (e instanceof FileAlreadyExistsException) {
             return "exists already";

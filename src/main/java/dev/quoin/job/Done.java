@@ -128,7 +128,9 @@ public final class Done {
             problems.error(
                     Place.of("plates.csv"),
                     "the run has no plate " + loading.number(),
-                    "its plates are 1 to " + book.plates().lastKey());
+                    book.plates().size() == 1
+                            ? "its only plate is 1"
+                            : "its plates are 1 to " + book.plates().lastKey());
         }
         return slots;
     }

@@ -14,6 +14,8 @@ import dev.quoin.table.Table;
 import dev.quoin.table.TableReader;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.IllformedLocaleException;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -126,14 +128,28 @@ final class JobLoader {
         if (tag.isEmpty()) {
             return Locale.ROOT;
         }
-        try {
-            return new Locale.Builder().setLanguageTag(tag.get()).build();
-        } catch (java.util.IllformedLocaleException e) {
+        Optional<Locale> locale = locale(tag.get()).filter(known -> isKnown(known.getLanguage()));
+        if (locale.isEmpty()) {
             problems.error(
                     settings.place(JobKey.LOCALE),
                     "locale: '" + tag.get() + "' is no language tag",
                     "write one such as en-GB, de or cs-CZ");
-            return Locale.ROOT;
         }
+        return locale.orElse(Locale.ROOT);
+    }
+
+    private static Optional<Locale> locale(String tag) {
+        try {
+            return Optional.of(new Locale.Builder().setLanguageTag(tag).build());
+        } catch (IllformedLocaleException e) {
+            return Optional.empty();
+        }
+    }
+
+    /** Whether a language has a code of two letters (ISO 639-1), or Java knows names of months in it. */
+    private static boolean isKnown(String language) {
+        return Arrays.asList(Locale.getISOLanguages()).contains(language)
+                || Arrays.stream(Locale.getAvailableLocales())
+                        .anyMatch(known -> known.getLanguage().equals(language));
     }
 }

@@ -32,6 +32,13 @@ record SlotNotes(Group group, Map<Placement, SlotState> states) {
     }
 
     void tellNoneOpen(Problems problems) {
+        if (!states.containsValue(SlotState.TOO_SMALL) && !states.containsValue(SlotState.OUT_OF_REACH)) {
+            problems.error(
+                    Place.of(group.jig().name()),
+                    "no slot is left for the group (" + group.describe() + ")",
+                    "leave a slot out of --skip-slots, or mark one as usable");
+            return;
+        }
         problems.error(
                 Place.of(group.jig().name()),
                 "no usable slot holds every item of the group (" + group.describe() + ") within reach of the lens "

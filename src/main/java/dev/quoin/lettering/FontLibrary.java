@@ -100,7 +100,7 @@ public final class FontLibrary {
     public Optional<FontSet> select(FontRequest request, Place place, Problems problems) {
         String wanted = request.families().get(0);
         if (find(wanted).isEmpty()) {
-            problems.error(place, "unknown font family '" + wanted + "'", Suggestion.remedy(wanted, families()));
+            problems.error(place, "unknown font family '" + wanted + "'", remedy(wanted));
             return Optional.empty();
         }
         Map<String, FontFace> found = new LinkedHashMap<>();
@@ -121,6 +121,13 @@ public final class FontLibrary {
     }
 
     /** A user's font may have a sound header and still be broken; bundled ones are opened when a text needs them. */
+    private String remedy(String unknown) {
+        String known = Suggestion.remedy(unknown, families());
+        return Suggestion.nearest(unknown, families()).isPresent()
+                ? known
+                : known + "; for others give --fonts with their folder, or --system-fonts";
+    }
+
     private static boolean opens(FontFace face, Problems problems) {
         if (face.file().isEmpty() || !(face.typeface() instanceof OutlineTypeface typeface)) {
             return true;

@@ -57,7 +57,7 @@ class BadInputTest {
                 BadJob.of(
                         "no usable slot",
                         job -> job.jig("A1,0,0,0,50,25,no"),
-                        "tray: no usable slot holds every item of the group (recipe aluminium-tag, blank aluminium-50x25, jig tray) within reach of the lens long-200 (190 mm square); use a lens with a larger field, a smaller template or another jig",
+                        "tray: no slot is left for the group (recipe aluminium-tag, blank aluminium-50x25, jig tray); leave a slot out of --skip-slots, or mark one as usable",
                         "tray: note: slot A1 is marked as not usable, and left empty"),
                 BadJob.of(
                         "an unknown lens",
@@ -80,6 +80,10 @@ class BadInputTest {
                         "an unknown font family",
                         job -> job.template(JobFolder.text("${name}").replace("DejaVu Sans", "DejaVu Sanz")),
                         "tag.svg:3:1: unknown font family 'DejaVu Sanz'; did you mean 'DejaVu Sans'?"),
+                BadJob.of(
+                        "a font family unlike any",
+                        job -> job.template(JobFolder.text("${name}").replace("DejaVu Sans", "Times")),
+                        "tag.svg:3:1: unknown font family 'Times'; known: Barlow, Dancing Script, DejaVu Sans, DejaVu Sans Condensed, DejaVu Sans Mono, DejaVu Serif, DejaVu Serif Condensed, Stroke Sans, Stroke Script, Stroke Serif; for others give --fonts with their folder, or --system-fonts"),
                 BadJob.of(
                         "an unknown key",
                         job -> job.set("tempalte", "tag.svg"),
@@ -180,6 +184,10 @@ class BadInputTest {
                         "a locale that is none",
                         job -> job.set("locale", "x y"),
                         "job.properties:5: locale: 'x y' is no language tag; write one such as en-GB, de or cs-CZ"),
+                BadJob.of(
+                        "a language by its name",
+                        job -> job.set("locale", "deutsch"),
+                        "job.properties:5: locale: 'deutsch' is no language tag; write one such as en-GB, de or cs-CZ"),
                 BadJob.of(
                         "a shop with a table missing",
                         job -> job.file("shop/lenses.csv", "lens,field_mm\n").set("shop", "shop"),

@@ -78,7 +78,7 @@ class FillingTest {
     @Test
     void skippingEverySlotLeavesNothingToFill() throws IOException {
         assertTrue(job.with(JobKey.SKIP_SLOTS, "A1,A2,A3,B1,B2,B3").prepare().isEmpty());
-        assertTrue(job.problems().contains("no usable slot"), job.problems());
+        assertTrue(job.problems().contains("no slot is left"), job.problems());
     }
 
     @Test
