@@ -15,6 +15,8 @@ public final class Main {
         System.setProperty("jdk.console", "java.base");
         // Else picocli looks up Java's classes of times, databases and files at each start, to read values as such.
         System.setProperty("picocli.converters.excludes", "java.*");
+        // Else the solver of calibrate tells on the output of machines that it does not know.
+        System.setProperty("shut.up.ojAlgo", "true");
         boolean terminal = System.console() != null;
         int status = new Quoin(out, err, Path.of("").toAbsolutePath(), terminal).run(args);
         out.flush();
