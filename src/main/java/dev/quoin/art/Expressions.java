@@ -17,6 +17,7 @@ import java.io.IOException;
 import java.io.StringReader;
 import java.io.StringWriter;
 import java.io.Writer;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -60,6 +61,7 @@ final class Expressions {
         configuration.setDateFormat("@" + AsTypedFormat.NAME);
         configuration.setSharedVariable(Initials.NAME, new Initials());
         configuration.setBooleanFormat("c");
+        configuration.setURLEscapingCharset(StandardCharsets.UTF_8.name());
         configuration.setNewBuiltinClassResolver(TemplateClassResolver.ALLOWS_NOTHING_RESOLVER);
         configuration.setAPIBuiltinEnabled(false);
         configuration.setTemplateExceptionHandler(TemplateExceptionHandler.RETHROW_HANDLER);
