@@ -19,10 +19,12 @@ import java.io.StringWriter;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
@@ -43,6 +45,9 @@ final class Expressions {
 
     /** Names that FreeMarker reads as something else, also where a column is called so (its manual, "Reserved names"). */
     private static final Set<String> RESERVED = Set.of("true", "false", "gt", "gte", "lt", "lte", "as", "in", "using");
+
+    /** What prints a date or a number in a form of its own, and what a text, which has no form, cannot do. */
+    private static final String FORM = "?string";
 
     private final Columns columns;
     private final Lazy<Configuration> configuration;
@@ -83,18 +88,22 @@ final class Expressions {
     private TextSource compile(
             VariableText text, UnaryOperator<TextSource.Part> guard, Place place, Problems problems) {
         List<TextSource.Part> parts = new ArrayList<>();
-        TrialModel trial = columns.trial();
+        Set<String> known = new LinkedHashSet<>();
+        Set<String> unknown = new LinkedHashSet<>();
         for (VariableText.Part part : text.parts()) {
             if (part instanceof VariableText.Literal literal) {
                 MistakenPlaceholders.tell(literal.text(), columns, place, problems);
                 parts.add(row -> literal.text());
             } else if (part instanceof VariableText.Placeholder placeholder) {
+                TrialModel trial = columns.trial();
                 compile(placeholder.expression(), trial, place, problems)
                         .map(guard)
                         .ifPresent(parts::add);
+                known.addAll(trial.known());
+                unknown.addAll(trial.unknown());
             }
         }
-        for (String name : trial.unknown()) {
+        for (String name : unknown) {
             problems.error(
                     place,
                     "'" + text.source() + "' uses '" + name + "', and the order has no such column",
@@ -102,7 +111,7 @@ final class Expressions {
                             ? "give --serial-start for serial numbers"
                             : Suggestion.remedy(name, columns.names()));
         }
-        return new TextSource(parts, columns.indexes(trial.known()));
+        return new TextSource(parts, columns.indexes(known));
     }
 
     private Optional<TextSource.Part> compile(String expression, TrialModel trial, Place place, Problems problems) {
@@ -114,10 +123,11 @@ final class Expressions {
         try {
             Template template = parse(source);
             tryOut(template, trial);
+            List<Integer> used = columns.indexes(trial.known());
             return Optional.of(
                     isColumn(expression)
                             ? column(expression, new Lazy<>(() -> template), source)
-                            : row -> process(template, source, row));
+                            : row -> process(template, source, used, row));
         } catch (ParseException e) {
             problems.error(
                     place,
@@ -133,11 +143,12 @@ final class Expressions {
     }
 
     /** A column's text can be had without working anything out; a date, or nothing, is left to FreeMarker. */
-    private static TextSource.Part column(String variable, Lazy<Template> template, String source) {
+    private TextSource.Part column(String variable, Lazy<Template> template, String source) {
+        List<Integer> used = columns.indexes(Set.of(variable));
         return row -> row.get(variable) instanceof SimpleScalar text
                         && text.getAsString().length() <= MOST_CHARACTERS
                 ? text.getAsString()
-                : process(template.get(), source, row);
+                : process(template.get(), source, used, row);
     }
 
     /** Of a name of ASCII letters, which can always be read; which other letters FreeMarker takes into names, it knows. */
@@ -168,31 +179,49 @@ final class Expressions {
         }
     }
 
-    private static String process(Template template, String source, RowModel row) throws MergeFailure {
+    private String process(Template template, String source, List<Integer> used, RowModel row) throws MergeFailure {
         BoundedWriter result = new BoundedWriter();
         try {
             template.process(row, result);
         } catch (InvalidReferenceException e) {
-            throw missing(e.getBlamedExpressionString(), source);
-        } catch (NonMethodException e) {
-            throw new MergeFailure(
-                    source + " cannot be worked out: what an order's cell holds is a text",
-                    "say how a column of dates is typed with --date-format, and write ?number behind the name of a number");
+            throw missing(e.getBlamedExpressionString(), source, used);
         } catch (TemplateException e) {
-            throw new MergeFailure(
-                    source + " cannot be worked out: " + withoutWrapper(firstLine(e.getMessageWithoutStackTop())),
-                    "correct the value or the placeholder");
+            throw notWorkedOut(e, source, used);
         } catch (IOException tooLong) {
             throw new MergeFailure(
-                    source + " gives more than " + MOST_CHARACTERS + " characters", "shorten what it gives");
+                    source + " gives more than " + MOST_CHARACTERS + " characters",
+                    "shorten what it gives",
+                    first(used));
         }
         return result.toString();
     }
 
-    private static MergeFailure missing(String blamed, String source) {
+    private MergeFailure missing(String blamed, String source, List<Integer> used) {
         String what = blamed == null ? source : blamed;
+        OptionalInt own = columns.ofVariable(what);
         return new MergeFailure(
-                what + " is empty, and the template uses it", "fill it in, or permit it: ${" + what + "!}");
+                what + " is empty, and the template uses it",
+                "fill it in, or permit it: ${" + what + "!}",
+                own.isPresent() ? own : first(used));
+    }
+
+    private static MergeFailure notWorkedOut(TemplateException e, String source, List<Integer> used) {
+        String blamed = e.getBlamedExpressionString();
+        if (e instanceof NonMethodException && blamed != null && blamed.endsWith(FORM)) {
+            return new MergeFailure(
+                    source + " needs a date or a number, and " + blamed.substring(0, blamed.length() - FORM.length())
+                            + " is a text",
+                    "say with --date-format how its dates are typed, or write ?number before " + FORM,
+                    first(used));
+        }
+        return new MergeFailure(
+                source + " cannot be worked out: " + withoutWrapper(firstLine(e.getMessageWithoutStackTop())),
+                "correct the value or the placeholder",
+                first(used));
+    }
+
+    private static OptionalInt first(List<Integer> used) {
+        return used.isEmpty() ? OptionalInt.empty() : OptionalInt.of(used.get(0));
     }
 
     /** FreeMarker names its own classes, and ends a line with a colon before the next. */

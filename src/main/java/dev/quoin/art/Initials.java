@@ -53,6 +53,7 @@ final class Initials implements TemplateMethodModelEx {
         if (argument instanceof TemplateScalarModel scalar) {
             return scalar.getAsString();
         }
-        throw new TemplateModelException("initials takes texts");
+        throw new TemplateModelException(
+                argument == null ? "the text that initials is to shorten is empty" : "initials takes texts");
     }
 }

@@ -73,7 +73,10 @@ final class Merging {
         try {
             return Optional.of(source.merge(row));
         } catch (MergeFailure e) {
-            error(source, element, e.getMessage(), e.remedy());
+            e.column()
+                    .ifPresentOrElse(
+                            column -> error(column, e.getMessage(), e.remedy()),
+                            () -> error(source, element, e.getMessage(), e.remedy()));
             return Optional.empty();
         }
     }

@@ -50,9 +50,9 @@ class DatesAndNumbersTest {
     void aColumnThatIsNotSaidToBeOfDatesNorOfNumbersIsPrintedAsNeither(String placeholder) {
         String said = Merged.columns("Since").says(placeholder, "5/3/2026");
         assertTrue(
-                said.endsWith(
-                        placeholder + " cannot be worked out: what an order's cell holds is a text; say how a column "
-                                + "of dates is typed with --date-format, and write ?number behind the name of a number"),
+                said.endsWith(placeholder
+                        + " needs a date or a number, and since is a text; say with --date-format how its dates "
+                        + "are typed, or write ?number before ?string"),
                 said);
     }
 
@@ -188,6 +188,36 @@ class DatesAndNumbersTest {
         Merged order = Merged.columns("Name");
         assertEquals("L.V.B.", order.says("${initials(name, \".\")?upper_case}", "Ludwig van Beethoven"));
         assertTrue(order.says("${initials(name, 3)}", "Anna").contains("initials takes texts"));
+    }
+
+    @Test
+    void initialsOfNoNameAreToldAsEmpty() {
+        assertEquals(
+                "order.csv:2:1: Name: ${initials(name)} cannot be worked out: the text that initials is to shorten is empty; "
+                        + "correct the value or the placeholder",
+                Merged.columns("Name").says("${initials(name)}", ""));
+    }
+
+    /** The cell that is at fault, and not the first that the text uses. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "${name} ${price}|order.csv:2:2: Price: price is empty, and the template uses it",
+                "${name + price}|order.csv:2:2: Price: price is empty, and the template uses it",
+                "${name} ${number?number}|order.csv:2:3: Number: ${number?number} cannot be worked out",
+            })
+    void aProblemIsToldAtItsOwnCell(String placeholder, String expected) {
+        String said = Merged.columns("Name", "Price", "Number").says(placeholder, "Anna", "", "x");
+        assertTrue(said.startsWith(expected), said);
+    }
+
+    @Test
+    void aTextThatIsPrintedAsADateIsToldWithTheOptionThatMakesItOne() {
+        assertEquals(
+                "order.csv:2:2: Born: ${born?string(\"d MMMM yyyy\")} needs a date or a number, and born is a text; say with "
+                        + "--date-format how its dates are typed, or write ?number before ?string",
+                Merged.columns("Name", "Born").says("${name} ${born?string(\"d MMMM yyyy\")}", "Anna", "1/3/1999"));
     }
 
     @Test
