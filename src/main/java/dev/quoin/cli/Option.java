@@ -1,7 +1,10 @@
 package dev.quoin.cli;
 
 import java.util.List;
+import java.util.function.Function;
+import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.TypeConversionException;
 
 /**
  * An option of a command.
@@ -20,15 +23,15 @@ record Option<T>(OptionSpec spec) implements Argument<T> {
     }
 
     static Option<String> text(String name, String label, String help) {
-        return of(String.class, name, label, help);
+        return of(String.class, text -> text, name, label, help);
     }
 
     static Option<Integer> integer(String name, String label, String help) {
-        return of(Integer.class, name, label, help);
+        return of(Integer.class, number(Integer::valueOf, "no whole number"), name, label, help);
     }
 
     static Option<Double> decimal(String name, String label, String help) {
-        return of(Double.class, name, label, help);
+        return of(Double.class, number(Double::valueOf, "no number"), name, label, help);
     }
 
     /** An option that may be given several times. */
@@ -50,9 +53,21 @@ record Option<T>(OptionSpec spec) implements Argument<T> {
         return spec.longestName();
     }
 
-    private static <T> Option<T> of(Class<T> type, String name, String label, String help) {
+    private static <T> ITypeConverter<T> number(Function<String, T> read, String otherwise) {
+        return text -> {
+            try {
+                return read.apply(text);
+            } catch (NumberFormatException e) {
+                throw new TypeConversionException("'" + text + "' is " + otherwise);
+            }
+        };
+    }
+
+    private static <T> Option<T> of(
+            Class<T> type, ITypeConverter<T> converter, String name, String label, String help) {
         return new Option<>(OptionSpec.builder(name)
                 .type(type)
+                .converters(converter)
                 .paramLabel(label)
                 .description(help)
                 .build());

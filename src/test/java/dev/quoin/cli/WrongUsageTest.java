@@ -30,12 +30,15 @@ class WrongUsageTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "prepare job --tempalte x.svg | quoin prepare: unknown options: '--tempalte', 'x.svg'",
+                "prepare job --tempalte x.svg | quoin prepare: unknown option '--tempalte'",
                 "prepare                      | quoin prepare: missing required parameter: 'JOB'",
                 "prepare job --lens           | quoin prepare: missing required parameter for option '--lens' (NAME)",
-                "prepaer job                  | quoin: unmatched arguments from index 0: 'prepaer', 'job'",
                 "done runs/job                | 'quoin done: missing required argument (specify one of these): "
                         + "(--plate=NUMBER | --reprint=NUMBER)'",
+                "prepaer job                  | quoin: unknown command 'prepaer'",
+                "prepare my job               | quoin prepare: 'job' is one word too many; put quotes around a name that holds blanks",
+                "done runs/job --plate 1-2    | quoin done: invalid value for option '--plate': '1-2' is no whole number",
+                "jig --pitch-x 4O --out x     | quoin jig: invalid value for option '--pitch-x': '4O' is no number",
                 "reprint runs/job             | quoin reprint: say which items: --item, --plate or --failed",
                 "reprint runs/job --item two  | quoin reprint: --item 'two' is no list of numbers such as 37,52-54",
                 "reprint runs/job --item 2-1  | quoin reprint: --item '2-1' is no list of numbers such as 37,52-54",
