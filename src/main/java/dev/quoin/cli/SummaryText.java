@@ -171,12 +171,12 @@ final class SummaryText {
 
     private static String lookFirst(RunSummary summary, List<Problem> problems, Path workingFolder) {
         String sheet = sheets(summary, workingFolder);
-        long warnings = problems.stream()
+        long told = problems.stream()
                 .filter(problem -> problem.severity() != Severity.NOTE)
                 .count();
-        return warnings == 0
-                ? sheet
-                : "the " + (warnings == 1 ? "warning" : warnings + " warnings") + " above, then " + sheet;
+        // Rows that are left out have errors.
+        String one = problems.stream().anyMatch(Problem::isError) ? "problem" : "warning";
+        return told == 0 ? sheet : "the " + (told == 1 ? one : told + " " + one + "s") + " above, then " + sheet;
     }
 
     /** Where the run sheet is, in each of its kinds. */

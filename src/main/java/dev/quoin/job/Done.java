@@ -129,7 +129,7 @@ public final class Done {
                     Place.of("plates.csv"),
                     "the run has no plate " + loading.number(),
                     book.plates().size() == 1
-                            ? "its only plate is 1"
+                            ? "its one plate is 1"
                             : "its plates are 1 to " + book.plates().lastKey());
         }
         return slots;

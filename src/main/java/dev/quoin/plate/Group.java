@@ -6,6 +6,7 @@ import dev.quoin.shop.Lens;
 import dev.quoin.shop.Recipe;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * What items must have in common to share a plate.
@@ -27,6 +28,11 @@ public record Group(Recipe recipe, Optional<Blank> blank, Jig jig, Lens lens, Li
     public String describe() {
         String what = "recipe " + recipe.name()
                 + blank.map(one -> ", blank " + one.name()).orElse("") + ", jig " + jig.name();
-        return values.isEmpty() ? what : what + ", " + String.join(", ", values);
+        return values.isEmpty()
+                ? what
+                : what + ", "
+                        + values.stream()
+                                .map(value -> value.isEmpty() ? "(empty)" : value)
+                                .collect(Collectors.joining(", "));
     }
 }

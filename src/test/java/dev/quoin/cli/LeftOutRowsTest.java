@@ -65,6 +65,7 @@ class LeftOutRowsTest {
         assertTrue(
                 run.out().contains("left out    2 rows with errors; they are named first on the run sheet"),
                 run.out().toString());
+        assertTrue(run.out().get(run.out().size() - 1).startsWith("look first  the 2 problems above, then "));
     }
 
     @Test

@@ -8,6 +8,7 @@ import dev.quoin.cli.Program.Ended;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -45,6 +46,15 @@ class RecordCommandsTest {
         Ended ended = quoin.run("done", "run", "--plate", "3", "--took=" + took);
         assertEquals(2, ended.status());
         assertTrue(ended.err().contains("is no time; write minutes and seconds as 7:41"), ended.err());
+    }
+
+    @Test
+    void aRunOfOnePlateIsNotToldAsARange() {
+        JobFolder job = new JobFolder(folder.resolve("one")).order("Name", "Ada");
+        job.prepare();
+        assertEquals(
+                List.of("plates.csv: the run has no plate 4; its one plate is 1"),
+                job.quoin("done", job.run().toString(), "--plate", "4").err());
     }
 
     @Test

@@ -54,6 +54,15 @@ class KeepTogetherTest {
     }
 
     @Test
+    void aGroupOfAnEmptyValueIsNamedSo() throws IOException {
+        job.file("order.csv", "Customer,Number\n,2\n")
+                .with(JobKey.KEEP_TOGETHER, "Customer")
+                .with(JobKey.GROUP_BY, "Customer")
+                .prepare();
+        assertTrue(job.problems().contains("1 plate (recipe steel-tag, jig tray, (empty)) with"), job.problems());
+    }
+
+    @Test
     void aCustomerLargerThanThePlateIsToldToBeSplit() throws IOException {
         job.file("order.csv", "Customer,Number\nAska,7\n")
                 .with(JobKey.KEEP_TOGETHER, "Customer")
