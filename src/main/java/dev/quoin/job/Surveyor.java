@@ -1,10 +1,12 @@
 package dev.quoin.job;
 
 import dev.quoin.art.Artwork;
+import dev.quoin.geometry.Decimals;
 import dev.quoin.order.DoubtfulRows;
 import dev.quoin.order.Row;
 import dev.quoin.plate.Group;
 import dev.quoin.plate.GroupSurvey;
+import dev.quoin.plate.Overhang;
 import dev.quoin.problem.Place;
 import dev.quoin.problem.Problems;
 import java.io.IOException;
@@ -13,6 +15,7 @@ import java.util.BitSet;
 import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -114,13 +117,19 @@ final class Surveyor {
         Place place = job.order().place(row.row());
         sides.forEach(side -> codes.take(side, group, place, row.number()));
         group.add(sides)
-                .ifPresent(side -> row.own()
+                .ifPresent(out -> row.own()
                         .error(
                                 place,
                                 "its ink stands out of every usable pocket of the jig "
-                                        + choice.group().jig().name() + " (template "
-                                        + choice.sides().get(side).name() + ")",
+                                        + choice.group().jig().name()
+                                        + out.least().map(Surveyor::told).orElse("") + " (template "
+                                        + choice.sides().get(out.side()).name() + ")",
                                 "use a smaller template or a jig with larger pockets"));
+    }
+
+    private static String told(Overhang least) {
+        return ", by " + Decimals.mm(least.mm()) + " mm at the "
+                + least.edge().name().toLowerCase(Locale.ROOT);
     }
 
     /** Rows that the table or their quantity already spoilt. */

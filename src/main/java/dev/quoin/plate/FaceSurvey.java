@@ -3,10 +3,12 @@ package dev.quoin.plate;
 import dev.quoin.geometry.Box;
 import dev.quoin.geometry.Path;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /** Gathers over all items of a group how far the ink of one side reaches, and which pockets hold all of it. */
@@ -39,6 +41,17 @@ final class FaceSurvey {
     /** The usable pockets inside which an item's ink lies. */
     List<Path> holding(List<Path> ink) {
         return pockets.keySet().stream().filter(pocket -> holds(pocket, ink)).toList();
+    }
+
+    /** By how much ink that no pocket holds stands out of the one that it stands out of least; nothing if only of its shape. */
+    Optional<Overhang> overhang(List<Path> ink) {
+        Box box = ink.stream().map(Path::bounds).reduce(Box.EMPTY, Box::union);
+        List<Optional<Overhang>> overhangs = pockets.keySet().stream()
+                .map(pocket -> Overhang.of(box, pocket.bounds()))
+                .toList();
+        return overhangs.contains(Optional.<Overhang>empty())
+                ? Optional.empty()
+                : overhangs.stream().flatMap(Optional::stream).min(Comparator.comparingDouble(Overhang::mm));
     }
 
     /** Takes the ink of an item, and the pockets that hold it. */

@@ -78,16 +78,16 @@ public final class GroupSurvey {
      * Takes an item of the group.
      *
      * @param sides what is marked on its front and, if the back is marked too, on its back
-     * @return the index of the side whose ink lies inside no usable pocket, though there is one; then the item is not
-     *     counted
+     * @return the side whose ink lies inside no usable pocket, though there is one; then the item is not counted
      */
-    public Optional<Integer> add(List<Artwork> sides) {
+    public Optional<StandsOut> add(List<Artwork> sides) {
         List<List<Path>> holding = new ArrayList<>();
         for (int side = 0; side < faces.size(); side++) {
             FaceSurvey survey = faces.get(side).survey();
-            holding.add(survey.holding(sides.get(side).ink(group.recipe())));
+            List<Path> ink = sides.get(side).ink(group.recipe());
+            holding.add(survey.holding(ink));
             if (holding.get(side).isEmpty() && !survey.isEmpty()) {
-                return Optional.of(side);
+                return Optional.of(new StandsOut(side, survey.overhang(ink)));
             }
         }
         for (int side = 0; side < faces.size(); side++) {

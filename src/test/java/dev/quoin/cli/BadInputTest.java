@@ -121,8 +121,19 @@ class BadInputTest {
                 BadJob.of(
                         "ink outside the pocket",
                         job -> job.template("<rect x='20' width='40' height='20'/>"),
-                        "order.csv:2: its ink stands out of every usable pocket of the jig tray (template tag.svg); use a smaller template or a jig with larger pockets",
-                        "order.csv:3: its ink stands out of every usable pocket of the jig tray (template tag.svg); use a smaller template or a jig with larger pockets"),
+                        "order.csv:2: its ink stands out of every usable pocket of the jig tray, by 10 mm at the right (template tag.svg); use a smaller template or a jig with larger pockets",
+                        "order.csv:3: its ink stands out of every usable pocket of the jig tray, by 10 mm at the right (template tag.svg); use a smaller template or a jig with larger pockets"),
+                BadJob.of(
+                        "ink in the corners of a round pocket",
+                        job -> job.template("<rect x='15' y='2.5' width='20' height='20'/>")
+                                .file("round.svg", """
+                                        <svg xmlns="http://www.w3.org/2000/svg" width="60mm" height="60mm" viewBox="0 0 60 60">
+                                          <circle class="pocket" id="A1" cx="30" cy="30" r="12"/>
+                                        </svg>
+                                        """)
+                                .set("jig", "round.svg"),
+                        "order.csv:2: its ink stands out of every usable pocket of the jig round (template tag.svg); use a smaller template or a jig with larger pockets",
+                        "order.csv:3: its ink stands out of every usable pocket of the jig round (template tag.svg); use a smaller template or a jig with larger pockets"),
                 BadJob.of(
                         "a value that is empty where it is used",
                         job -> job.order("Name,Town", "Ada,London", "  ,Arlington"),

@@ -114,7 +114,7 @@ class QuoteTest {
         assertEquals(
                 Map.of(
                         "tiny.csv",
-                        "order.csv:2: its ink stands out of every usable pocket of the jig tiny (template template.svg)"),
+                        "order.csv:2: its ink stands out of every usable pocket of the jig tiny, by 0.5 mm at the left (template template.svg)"),
                 quotation.unfit());
     }
 
