@@ -27,7 +27,6 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.UnaryOperator;
-import java.util.regex.Pattern;
 
 /**
  * Compiles the placeholders of templates, each to a small FreeMarker template of its own. Nothing is escaped: values go
@@ -40,8 +39,6 @@ final class Expressions {
 
     /** Numbers in the language's own digits and decimal sign, but never 2,026 for a year. */
     private static final String UNGROUPED = "0.################";
-
-    private static final Pattern WRAPPER = Pattern.compile(" \\(wrapper: [^)]*\\)|:$");
 
     /** Names that FreeMarker reads as something else, also where a column is called so (its manual, "Reserved names"). */
     private static final Set<String> RESERVED = Set.of("true", "false", "gt", "gte", "lt", "lte", "as", "in", "using");
@@ -226,7 +223,7 @@ final class Expressions {
 
     /** FreeMarker names its own classes, and ends a line with a colon before the next. */
     private static String withoutWrapper(String message) {
-        return WRAPPER.matcher(message).replaceAll("");
+        return message.replaceAll(" \\(wrapper: [^)]*\\)|:$", "");
     }
 
     private static String firstLine(String message) {
